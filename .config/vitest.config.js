@@ -1,0 +1,12 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    root: new URL("..", import.meta.url).pathname,
+    include: ["tests/**/*.test.ts"],
+    exclude: ["tests/*/node_modules/**"],
+    setupFiles: ["tests/fail-on-console.ts"],
+    env: { TZ: "Pacific/Auckland" },
+    testTimeout: 30_000,
+  },
+});

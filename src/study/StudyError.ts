@@ -1,0 +1,17 @@
+/**
+ * The one error thrown for what a user can mend: a folder that is not a study, a file that cannot be read, an option that
+ * makes no sense. The message is a whole sentence; `hint` says what to do. Everything else is a bug.
+ */
+export class StudyError extends Error {
+  override readonly name = "StudyError";
+  /** Short stable name of the fault, snake case. */
+  readonly code: string;
+  /** One sentence: what to do about it. */
+  readonly hint: string;
+
+  constructor(code: string, message: string, hint: string) {
+    super(message);
+    this.code = code;
+    this.hint = hint;
+  }
+}
