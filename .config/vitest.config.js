@@ -2,7 +2,7 @@ import { defineConfig } from "vitest/config";
 
 export default defineConfig({
   test: {
-    root: new URL("..", import.meta.url).pathname,
+    root: `${import.meta.dirname}/..`,
     include: ["tests/**/*.test.ts"],
     exclude: ["tests/*/node_modules/**"],
     setupFiles: ["tests/fail-on-console.ts"],
