@@ -3,7 +3,7 @@
  * makes no sense. The message is a whole sentence; `hint` says what to do. Everything else is a bug.
  */
 export class StudyError extends Error {
-  override readonly name = "StudyError";
+  override readonly name: string = "StudyError";
   /** Short stable name of the fault, snake case. */
   readonly code: string;
   /** One sentence: what to do about it. */
