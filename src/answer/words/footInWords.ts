@@ -1,0 +1,15 @@
+import type { Foot } from "../../study/Foot.js";
+
+const words: Readonly<Record<Foot, string>> = {
+  LF: "near fore",
+  RF: "off fore",
+  LH: "near hind",
+  RH: "off hind",
+  F: "fore, side unknown",
+  H: "hind, side unknown",
+};
+
+/** A foot as the trade says it: the near side is the horse's left. */
+export function footInWords(foot: Foot): string {
+  return words[foot];
+}
