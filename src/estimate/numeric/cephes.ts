@@ -15,7 +15,7 @@ interface Cephes {
   /** Regularised upper incomplete gamma function. */
   readonly igamc: (a: number, x: number) => number;
   /** Inverse in x of the upper one. */
-  readonly igamci: (a: number, p: number) => number;
+  readonly igami: (a: number, p: number) => number;
   /** Logarithm of the gamma function. */
   readonly lgam: (x: number) => number;
 }
