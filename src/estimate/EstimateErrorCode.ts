@@ -1,6 +1,8 @@
 /**
  * Why an estimate cannot be computed.
  * - `not_a_number`: NaN, an infinite number or something that is no number where a number is needed.
+ * - `not_a_date`: text that is no `YYYY-MM-DD` day where a date is needed.
+ * - `unknown_column`: a column that no row has.
  * - `not_a_count`: a number of things that is negative or not whole.
  * - `out_of_range`: a number outside the range the definition allows.
  * - `empty`: nothing to compute from.
@@ -13,6 +15,8 @@
  */
 export type EstimateErrorCode =
   | "not_a_number"
+  | "not_a_date"
+  | "unknown_column"
   | "not_a_count"
   | "out_of_range"
   | "empty"
