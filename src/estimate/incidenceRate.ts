@@ -1,0 +1,37 @@
+import type { Interval } from "./Interval.js";
+import { poissonLimits } from "./numeric/poissonLimits.js";
+import { requireLevel } from "./numeric/requireLevel.js";
+import { requireRate } from "./numeric/requireRate.js";
+
+/** Events per unit of time at risk. */
+export interface RateInterval extends Interval {
+  readonly estimate: number;
+  readonly lower: number;
+  readonly upper: number;
+  readonly events: number;
+  /** Time at risk, in the caller's unit. */
+  readonly time: number;
+}
+
+/**
+ * Incidence rate, `events` over `time` at risk, with exact Poisson limits. The rate is per unit of `time`: give horse-years for
+ * a rate per horse-year.
+ *
+ * Method: the limits of the expected number of events are half the chi-square quantiles at (1 - level)/2 on 2x and at
+ * (1 + level)/2 on 2x + 2 degrees of freedom, divided by the time. Events are taken as independent; repeated events of one
+ * horse make the interval too narrow.
+ *
+ * Missing: time not under observation is left out of `time`.
+ *
+ * Errors: `not_a_number`, `not_a_count`; `empty` for no time at risk; `out_of_range` for negative time or a level not between
+ * 0 and 1.
+ *
+ * Source: Garwood F (1936) Biometrika 28:437-442; Ulm K (1990) Am J Epidemiol 131:373-375.
+ */
+export function incidenceRate(events: number, time: number, options: { readonly level?: number } = {}): RateInterval {
+  const level = requireLevel(options.level ?? 0.95);
+  requireRate(events, time);
+  const { lower, upper } = poissonLimits(events, level);
+  const method = "Incidence rate with exact Poisson limits";
+  return { estimate: events / time, lower: lower / time, upper: upper / time, level, events, time, method, note: null };
+}
