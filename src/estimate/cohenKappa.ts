@@ -74,7 +74,7 @@ export function cohenKappa(
     prevalenceIndex: k === 2 ? Math.abs(shares[0]![0]! - shares[1]![1]!) : null,
     biasIndex: k === 2 ? Math.abs(shares[0]![1]! - shares[1]![0]!) : null,
     n,
-    method: `Cohen's kappa, ${typeof weights === "string" ? weights : "own"} weights, Wald limits`,
+    method: `Cohen's kappa, ${weightWords(weights)}, Wald limits`,
   };
   const none = { se: null, se0: null, z: null, p: null, lower: null, upper: null };
   if (1 - expected < 1e-12) {
@@ -98,6 +98,11 @@ export function cohenKappa(
   const se = Math.sqrt(variance);
   const reach = normalQuantile((1 + level) / 2) * se;
   return { ...base, ...chance, se, lower: Math.max(-1, estimate - reach), upper: Math.min(1, estimate + reach), note: null };
+}
+
+function weightWords(weights: KappaWeights): string {
+  if (weights === "none") return "unweighted";
+  return typeof weights === "string" ? `${weights} weights` : "weights of one's own";
 }
 
 function requireSquare(matrix: readonly (readonly number[])[]): number {
