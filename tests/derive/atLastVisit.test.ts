@@ -11,5 +11,6 @@ test("all rows of each horse's last day, graded or not", () => {
 
 test("visits after the day of the review do not count", () => {
   expect(kept("2025-02-09")).toEqual(["2025-01-06 A LF", "2025-01-20 B LF"]);
+  expect(kept("2025-02-10")).toEqual(kept());
   expect(kept("2025-01-05")).toEqual([]);
 });
