@@ -1,0 +1,61 @@
+import { Matrix } from "ml-matrix";
+import { leastSquares } from "../numeric/leastSquares.js";
+import { linearPredictor } from "../numeric/linearPredictor.js";
+import { sandwich } from "../numeric/sandwich.js";
+import { standardised } from "../numeric/standardised.js";
+import { clusterMeat } from "../numeric/clusterMeat.js";
+import { weightedSum } from "../numeric/weightedSum.js";
+import type { GroupIndex } from "../design/groupIndex.js";
+
+/** A least squares fit in numbers. */
+interface LinearParts {
+  readonly estimates: readonly number[];
+  /** Weighted sums of squares: of the residuals, about the mean (or 0), of what is explained. */
+  readonly residual: number;
+  readonly about: number;
+  readonly explained: number;
+  readonly covariance: number[][];
+}
+
+/**
+ * Least squares of the response on the columns, with sums of squares and the covariance of the estimates: from the residual
+ * variance, or, given clusters, the sandwich with the factor G/(G-1) (n-1)/(n-p).
+ */
+export function linearParts(
+  given: readonly Float64Array[],
+  intercept: boolean,
+  response: Float64Array,
+  weights: Float64Array,
+  groups: GroupIndex | null,
+): LinearParts {
+  const { columns, transform } = standardised(given, intercept);
+  const [n, p] = [response.length, columns.length];
+  const solved = leastSquares(columns, response, weights.map(Math.sqrt), true);
+  const fitted = linearPredictor(columns, solved.estimate);
+  const residuals = response.map((value, i) => value - fitted[i]!);
+  const mean = intercept ? weightedSum(response, weights) / weights.reduce((sum, weight) => sum + weight, 0) : 0;
+  const squares = (values: Float64Array, middle: number) =>
+    weightedSum(
+      values.map((value) => (value - middle) ** 2),
+      weights,
+    );
+  const residual = squares(residuals, 0);
+  const spread =
+    groups === null
+      ? Matrix.mul(solved.inverse, residual / (n - p))
+      : sandwich(
+          solved.inverse,
+          clusterMeat(
+            columns,
+            residuals.map((value, i) => value * weights[i]!),
+            groups,
+          ),
+        ).mul(((groups.count / (groups.count - 1)) * (n - 1)) / (n - p));
+  return {
+    estimates: transform.mmul(Matrix.columnVector(solved.estimate)).to1DArray(),
+    residual,
+    about: squares(response, mean),
+    explained: squares(fitted, mean),
+    covariance: sandwich(transform, spread).to2DArray(),
+  };
+}
