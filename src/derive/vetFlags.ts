@@ -10,7 +10,8 @@ export type VetFlagRule =
 /** One recorded finding that is the vet's, with what was written down and when. */
 export interface VetFlag {
   readonly horseId: string;
-  readonly foot: Foot;
+  /** Null for a finding of the whole horse: lameness, when several feet were recorded. */
+  readonly foot: Foot | null;
   readonly visitDate: string;
   readonly rule: VetFlagRule;
   /** `now`: vet work at once. `soon`: to be seen by the vet. */
@@ -43,12 +44,12 @@ export function vetFlags(visits: readonly FootVisit[]): VetFlag[] {
   }
   const feet = grouped(visits, ({ horseId, foot }) => `${horseId}\n${foot}`);
   const flags = [...feet.values()].flatMap((history) => flagsOfFoot(history, lastVisit));
-  return flags.sort(
+  return [...flags, ...lameVisits(visits, lastVisit)].sort(
     (a, b) =>
       compare(b.visitDate, a.visitDate) ||
       compare(a.urgency, b.urgency) ||
       compare(a.horseId, b.horseId) ||
-      compare(a.foot, b.foot),
+      compare(a.foot ?? "", b.foot ?? ""),
   );
 }
 
@@ -67,16 +68,20 @@ function footDays(history: readonly FootVisit[]): FootDay[] {
     .sort(([a], [b]) => compare(a, b))
     .map(([visitDate, rows]) => {
       const grades = rows.flatMap((row) => (row.thrushGrade === null ? [] : [row.thrushGrade]));
-      const vet = rows.map((row) => row.vetInvolved);
       return {
         visitDate,
         grade: grades.length === 0 ? null : Math.max(...grades),
         lame: rows.some((row) => row.reason === "lame"),
         coronetCrack: rows.some((row) => row.crackFrom === "coronet"),
         abscess: rows.some((row) => row.abscess === true),
-        vetInvolved: vet.includes(true) ? true : vet.includes(false) ? false : null,
+        vetInvolved: anyYes(rows),
       };
     });
+}
+
+function anyYes(rows: readonly FootVisit[]): boolean | null {
+  const said = rows.map((row) => row.vetInvolved);
+  return said.includes(true) ? true : said.includes(false) ? false : null;
 }
 
 function flagsOfFoot(history: readonly FootVisit[], lastVisit: ReadonlyMap<string, string>): VetFlag[] {
@@ -97,7 +102,6 @@ function flagsOfFoot(history: readonly FootVisit[], lastVisit: ReadonlyMap<strin
         latest: day.visitDate === lastVisit.get(horseId),
       });
     if (day.grade === 3) raise("thrush_to_the_quick", "now", "thrush grade 3");
-    if (day.lame) raise("lame", "now", "visit made because the horse was lame");
     if (day.coronetCrack) raise("crack_at_coronet", "now", "crack starting at the coronet");
     if (day.grade !== null && day.grade >= 2 && gradeBefore !== null && gradeBefore >= 2) {
       raise("thrush_two_visits", "soon", `thrush grade ${day.grade}, after grade ${gradeBefore} at the visit before`);
@@ -114,6 +118,23 @@ function flagsOfFoot(history: readonly FootVisit[], lastVisit: ReadonlyMap<strin
     gradeBefore = day.grade ?? gradeBefore;
   }
   return flags;
+}
+
+function lameVisits(visits: readonly FootVisit[], lastVisit: ReadonlyMap<string, string>): VetFlag[] {
+  const lame = visits.filter((visit) => visit.reason === "lame");
+  return [...grouped(lame, ({ horseId, visitDate }) => `${horseId}\n${visitDate}`).values()].map((rows) => {
+    const { horseId, visitDate, foot } = rows[0]!;
+    return {
+      horseId,
+      foot: rows.every((row) => row.foot === foot) ? foot : null,
+      visitDate,
+      rule: "lame",
+      urgency: "now",
+      recorded: "visit made because the horse was lame",
+      vetInvolved: anyYes(rows),
+      latest: visitDate === lastVisit.get(horseId),
+    };
+  });
 }
 
 function compare(a: string, b: string): number {

@@ -3,7 +3,7 @@ import { vetFlags } from "../../src/derive/vetFlags.js";
 import { footVisit } from "../footVisit.js";
 
 const rules = (visits: ReturnType<typeof footVisit>[]) =>
-  vetFlags(visits).map((flag) => `${flag.visitDate} ${flag.foot} ${flag.urgency} ${flag.rule}`);
+  vetFlags(visits).map((flag) => `${flag.visitDate} ${flag.foot ?? "horse"} ${flag.urgency} ${flag.rule}`);
 
 // The rules are common practice, no source; grade 3 is to the quick by the definition of the project scale.
 test("a clean record raises no flag", () => {
@@ -20,6 +20,11 @@ test("grade 3, a coronet crack and a lame visit are vet work now", () => {
     "2025-01-06 LF now lame",
     "2025-01-06 LF soon thrush_and_lame",
   ]);
+});
+
+test("a lame visit is one finding of the horse, however many feet were recorded", () => {
+  const visit = (foot: "LF" | "RF") => footVisit({ foot, reason: "lame", thrushGrade: 0 });
+  expect(rules([visit("LF"), visit("RF")])).toEqual(["2025-01-06 horse now lame"]);
 });
 
 test("grade 2 at two visits running is flagged at the second, on that foot only", () => {
