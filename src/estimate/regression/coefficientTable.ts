@@ -21,7 +21,8 @@ export function coefficientTable(
     const own = df === null || typeof df === "number" ? df : df[j]!;
     const tail = (1 + level) / 2;
     const half = se * (own === null ? normalQuantile(tail) : tQuantile(tail, own));
-    const statistic = se > 0 ? estimate / se : null;
+    const ratio = estimate / se;
+    const statistic = Number.isFinite(ratio) ? ratio : null;
     const above = (value: number) => (own === null ? normalUpper(value) : tUpper(value, own));
     return {
       name,

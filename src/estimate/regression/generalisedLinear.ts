@@ -1,7 +1,7 @@
 import { Matrix } from "ml-matrix";
 import type { GroupIndex } from "../design/groupIndex.js";
 import type { DesignMatrix } from "../designMatrix.js";
-import { clusterMeat } from "../numeric/clusterMeat.js";
+import { clusterScores } from "../numeric/clusterScores.js";
 import { irls, type IrlsProblem } from "../numeric/irls.js";
 import { profileLimits } from "../numeric/profileLimits.js";
 import { sandwich } from "../numeric/sandwich.js";
@@ -43,13 +43,15 @@ export function generalisedLinear(
     throw separationError(design.names, design.columns, fit.separation, shares, outcome);
   }
   const residuals = y.map((value, i) => family.residual(value, m[i]!, fit.eta[i]!));
-  const spread =
+  const covariance =
     groups === null
-      ? fit.inverse
-      : sandwich(fit.inverse, clusterMeat(columns, residuals, groups)).mul(groups.count / (groups.count - 1));
+      ? sandwich(transform, fit.inverse)
+      : sandwich(transform.mmul(fit.inverse).mmul(clusterScores(columns, residuals, groups))).mul(
+          groups.count / (groups.count - 1),
+        );
   return {
     estimates: transform.mmul(Matrix.columnVector(fit.estimate)).to1DArray(),
-    covariance: sandwich(transform, spread).to2DArray(),
+    covariance: covariance.to2DArray(),
     means: fit.eta.map(family.mean),
     deviance: fit.deviance,
     nullDeviance: irls({ ...problem, columns: [new Float64Array(y.length).fill(1)] }).deviance,

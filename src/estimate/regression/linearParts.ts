@@ -3,7 +3,7 @@ import { leastSquares } from "../numeric/leastSquares.js";
 import { linearPredictor } from "../numeric/linearPredictor.js";
 import { sandwich } from "../numeric/sandwich.js";
 import { standardised } from "../numeric/standardised.js";
-import { clusterMeat } from "../numeric/clusterMeat.js";
+import { clusterScores } from "../numeric/clusterScores.js";
 import { weightedSum } from "../numeric/weightedSum.js";
 import type { GroupIndex } from "../design/groupIndex.js";
 
@@ -40,22 +40,19 @@ export function linearParts(
       weights,
     );
   const residual = squares(residuals, 0);
-  const spread =
+  const model = Matrix.mul(sandwich(transform, solved.inverse), residual / (n - p));
+  const weighted = residuals.map((value, i) => value * weights[i]!);
+  const covariance =
     groups === null
-      ? Matrix.mul(solved.inverse, residual / (n - p))
-      : sandwich(
-          solved.inverse,
-          clusterMeat(
-            columns,
-            residuals.map((value, i) => value * weights[i]!),
-            groups,
-          ),
-        ).mul(((groups.count / (groups.count - 1)) * (n - 1)) / (n - p));
+      ? model
+      : sandwich(transform.mmul(solved.inverse).mmul(clusterScores(columns, weighted, groups))).mul(
+          ((groups.count / (groups.count - 1)) * (n - 1)) / (n - p),
+        );
   return {
     estimates: transform.mmul(Matrix.columnVector(solved.estimate)).to1DArray(),
     residual,
     about: squares(response, mean),
     explained: squares(fitted, mean),
-    covariance: sandwich(transform, spread).to2DArray(),
+    covariance: covariance.to2DArray(),
   };
 }

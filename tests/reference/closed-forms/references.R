@@ -151,10 +151,10 @@ put("logrank variance", survdiff(Surv(t3, e3) ~ g3)$var)
 r <- matrix(c(9, 2, 5, 8, 6, 1, 3, 2, 8, 4, 6, 8, 7, 1, 2, 6, 10, 5, 6, 9, 6, 2, 4, 7), 6, byrow = TRUE)
 long <- data.frame(y = c(r), thing = factor(row(r)), rater = factor(col(r)))
 v1 <- as.data.frame(VarCorr(lmer(y ~ 1 + (1 | thing), long)))$vcov; names(v1) <- c("thing", "rest")
-put("icc 1,1", v1["thing"] / sum(v1))
+put("icc 1 1", v1["thing"] / sum(v1))
 v2 <- as.data.frame(VarCorr(lmer(y ~ 1 + (1 | thing) + (1 | rater), long, control = lmerControl(optCtrl = list(rhoend = 1e-12)))))
 v2 <- setNames(v2$vcov, v2$grp)
-put("icc 2,1", v2["thing"] / sum(v2)); put("icc 3,1", v2["thing"] / (v2["thing"] + v2["Residual"]))
+put("icc 2 1", v2["thing"] / sum(v2)); put("icc 3 1", v2["thing"] / (v2["thing"] + v2["Residual"]))
 put("icc mean squares", anova(lm(y ~ thing + rater, long))[["Mean Sq"]]); put("icc within", anova(lm(y ~ thing, long))[["Mean Sq"]][2])
 
 # Adjusted p values: the fifteen of Benjamini & Hochberg (1995), from memory, and a list with ties.

@@ -111,6 +111,10 @@ f <- geeOut("gee weighted estimated", model, d, "yard", fixed = FALSE, weights =
 each <- some[rep(seq_len(nrow(some)), some$feetExamined), ]
 each$case <- unlist(mapply(function(k, n) rep(1:0, c(k, n - k)), some$casesFound, some$feetExamined))
 f <- geeOut("gee counts", case ~ wet + hind, each, "yard")
+cattle <- read("cbpp.csv")
+animals <- cattle[rep(seq_len(nrow(cattle)), cattle$size), ]
+animals$case <- unlist(mapply(function(k, n) rep(1:0, c(k, n - k)), cattle$incidence, cattle$size))
+f <- geeOut("gee cbpp", case ~ factor(period), animals, "herd")
 
 mixed <- function(case, formula, REML, data = d, group = "yard") {
   f <- lmer(formula, data, REML = REML, control = lmerControl("bobyqa", optCtrl = list(rhoend = 1e-11), calc.derivs = FALSE))

@@ -1,0 +1,41 @@
+import type { ClusteredBinomial } from "./exchangeable.js";
+import { linearPredictor } from "./linearPredictor.js";
+
+/** Moments of the Pearson residuals e = (y - mu) / sqrt(mu (1 - mu)) of single feet. */
+export interface ResidualMoments {
+  /** Mean of e^2, unweighted. */
+  readonly square: number;
+  /** Sum of w e^2 over sum of w. */
+  readonly weightedSquare: number;
+  /** Sum of w_j w_k e_j e_k over the pairs of feet of one cluster, over the sum of w_j w_k; null when no cluster has a pair. */
+  readonly product: number | null;
+}
+
+/** Mean squares and mean products within clusters of the Pearson residuals at given coefficients. */
+export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array): ResidualMoments {
+  const { columns, cases, n, weights, groups } = data;
+  const { index, count } = groups;
+  const sums = new Float64Array(count);
+  const totals = new Float64Array(count);
+  let [feet, square, weight, weightedSquare, alone, aloneWeight] = [0, 0, 0, 0, 0, 0];
+  linearPredictor(columns, estimate).forEach((eta, i) => {
+    const [k, m, w, odds] = [cases[i]!, n[i]!, weights[i]!, Math.exp(eta)];
+    // e^2 of a case is 1 / odds, of another foot the odds.
+    const squares = k / odds + (m - k) * odds;
+    feet += m;
+    square += squares;
+    weight += w * m;
+    weightedSquare += w * squares;
+    alone += w * w * squares;
+    aloneWeight += w * w * m;
+    sums[index[i]!]! += w * (k / Math.sqrt(odds) - (m - k) * Math.sqrt(odds));
+    totals[index[i]!]! += w * m;
+  });
+  const squared = (values: Float64Array) => values.reduce((sum, value) => sum + value * value, 0);
+  const pairs = squared(totals) - aloneWeight;
+  return {
+    square: square / feet,
+    weightedSquare: weightedSquare / weight,
+    product: pairs > 1e-9 * aloneWeight ? (squared(sums) - alone) / pairs : null,
+  };
+}
