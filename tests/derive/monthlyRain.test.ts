@@ -8,7 +8,7 @@ import { seattleRain } from "./seattleRain.js";
 test("Seattle 2015 by month: R 4.2.2, sums of the record in vega-datasets", () => {
   const year = monthlyRain(seattleRain()).filter(({ month }) => month.startsWith("2015"));
   const published = [93.0, 134.2, 113.5, 51.6, 14.8, 5.9, 2.3, 83.3, 21.1, 122.4, 212.6, 284.5];
-  year.forEach(({ rainMm }, place) => expect(rainMm).toBeCloseTo(published[place]!, 9));
+  for (const [place, { rainMm }] of year.entries()) expect(rainMm).toBeCloseTo(published[place]!, 9);
   expect(year).toHaveLength(12);
 });
 
