@@ -1,4 +1,4 @@
-import { cephes } from "./cephes.js";
+import { gammaUpper } from "./gammaUpper.js";
 import { requireWithin } from "./requireWithin.js";
 
 /**
@@ -9,5 +9,5 @@ import { requireWithin } from "./requireWithin.js";
 export function chiSquareUpper(x: number, df: number): number {
   requireWithin("chi-square statistic", x, 0, Infinity);
   requireWithin("degrees of freedom", df, Number.MIN_VALUE, Infinity);
-  return x === 0 ? 1 : cephes().igamc(df / 2, x / 2);
+  return x === 0 ? 1 : gammaUpper(df / 2, x / 2);
 }

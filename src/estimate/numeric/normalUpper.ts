@@ -1,4 +1,5 @@
 import { cephes } from "./cephes.js";
+import { gammaUpper } from "./gammaUpper.js";
 import { requireNumber } from "./requireNumber.js";
 
 /**
@@ -8,5 +9,5 @@ import { requireNumber } from "./requireNumber.js";
  */
 export function normalUpper(z: number): number {
   requireNumber("z", z);
-  return z > 1 ? cephes().igamc(0.5, (z * z) / 2) / 2 : cephes().ndtr(-z);
+  return z > 1 ? gammaUpper(0.5, (z * z) / 2) / 2 : cephes().ndtr(-z);
 }
