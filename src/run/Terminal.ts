@@ -1,0 +1,7 @@
+import type { ProgressStream } from "./progressLine.js";
+
+/** Where a command prints. `process` fits. */
+export interface Terminal {
+  readonly stdout: ProgressStream;
+  readonly stderr: ProgressStream;
+}
