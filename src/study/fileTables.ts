@@ -8,7 +8,12 @@ import { weatherColumns } from "./weatherColumns.js";
 import { yardColumns } from "./yardColumns.js";
 
 /** The files of a study folder: name, what a row is, the columns. */
-export const fileTables: readonly { readonly kind: FileKind; readonly file: string; readonly row: string; readonly columns: readonly Column[] }[] = [
+export const fileTables: readonly {
+  readonly kind: FileKind;
+  readonly file: string;
+  readonly row: string;
+  readonly columns: readonly Column[];
+}[] = [
   { kind: "visits", file: "visits.csv", row: "one foot at one visit", columns: visitColumns },
   { kind: "horses", file: "horses.csv", row: "one stay of one horse at one yard", columns: horseColumns },
   { kind: "yards", file: "yards.csv", row: "one yard", columns: yardColumns },
