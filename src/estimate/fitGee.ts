@@ -116,7 +116,7 @@ export function fitGee(options: GeeOptions): GeeFit {
   n.forEach((feet, i) => (sizes[groups.index[i]!]! += feet));
   const data = { columns, cases, n, weights: weight, groups, sizes };
   const { estimate, equations, alpha, phi, paired, iterations } = geeParts(data, start.estimate, correlation, scale);
-  const scores = correction === "mancl-derouen" ? unleveredScores(equations) : equations.scores;
+  const scores = correction === "mancl-derouen" ? unleveredScores(equations) : new Matrix([...equations.scores]);
   const robust = sandwich(transform.mmul(equations.inverse).mmul(scores)).mul(correction === "clusters" ? G / (G - p) : 1);
   const [covariance, modelCovariance] = [robust, sandwich(transform, equations.inverse).mul(phi)].map((matrix) =>
     matrix.to2DArray(),

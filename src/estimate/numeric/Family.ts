@@ -7,10 +7,17 @@ export interface Family {
   readonly mean: (eta: number) => number;
   /** Variance of one unit, which for a canonical link is also the slope of the mean. */
   readonly variance: (eta: number) => number;
-  /** y - m mean, without cancellation where the mean is next to its bound. */
-  readonly residual: (y: number, m: number, eta: number) => number;
-  /** Twice the log likelihood lost against a fit that is exact in this row. */
-  readonly deviance: (y: number, m: number, eta: number) => number;
+  /**
+   * For every row the weight, m variance, and the residual, y - m mean, without cancellation where the mean is next to its bound; and
+   * the deviance, twice the log likelihood lost against a fit exact in every row, as return value.
+   */
+  readonly evaluate: (
+    y: Float64Array,
+    m: Float64Array,
+    eta: Float64Array,
+    weights: Float64Array,
+    residuals: Float64Array,
+  ) => number;
   /** Linear predictor to start from. */
   readonly start: (y: number, m: number) => number;
   /** The largest total that m units can give: m for a proportion, infinite for a count. */

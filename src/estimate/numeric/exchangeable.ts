@@ -1,5 +1,5 @@
 import { inverse, Matrix } from "ml-matrix";
-import { clusterScores } from "./clusterScores.js";
+import { clusterSums } from "./clusterSums.js";
 import { linearPredictor } from "./linearPredictor.js";
 
 /** A clustered yes-or-no outcome: `cases` of `n` feet alike in each row, each with the row's weight. */
@@ -15,12 +15,12 @@ export interface ClusteredBinomial {
 
 /** The estimating equations at one value of the coefficients, for a dispersion of 1. */
 export interface EstimatingEquations {
-  /** Score of each cluster: one column a cluster. */
-  readonly scores: Matrix;
+  /** Score of each cluster: one array a coefficient, one number a cluster. */
+  readonly scores: readonly Float64Array[];
   /** Inverse of the sum of D'V^-1 D over clusters. */
   readonly inverse: Matrix;
-  /** D'V^-1 D of one cluster. */
-  readonly information: (cluster: number) => Matrix;
+  /** D'V^-1 D of each cluster. */
+  readonly informations: () => readonly Matrix[];
 }
 
 /**
@@ -32,47 +32,54 @@ export interface EstimatingEquations {
  */
 export function exchangeable(data: ClusteredBinomial, estimate: Float64Array, alpha: number): EstimatingEquations {
   const { columns, cases, n, weights, groups, sizes } = data;
-  const { index, count } = groups;
-  const means = linearPredictor(columns, estimate).map((eta) => 1 / (1 + Math.exp(-eta)));
-  const spreads = means.map((mean, i) => Math.sqrt(weights[i]! * mean * (1 - mean)));
-  const residuals = cases.map((k, i) => weights[i]! * (k - n[i]! * means[i]!));
-  // Of each cluster: the sum of z, the rows of A^-1/2 D, and of e, the standardised residuals.
-  const z = clusterScores(
-    columns,
-    spreads.map((spread, i) => spread * n[i]!),
-    groups,
-  );
-  const e = new Float64Array(count);
-  residuals.forEach((residual, i) => (e[index[i]!]! += residual / spreads[i]!));
-  const shares = sizes.map((size) => alpha / (1 + (size - 1) * alpha));
-  const p = columns.length;
-  const scores = clusterScores(columns, residuals, groups);
-  for (let j = 0; j < p; j += 1) {
-    for (let c = 0; c < count; c += 1) scores.set(j, c, (scores.get(j, c) - shares[c]! * z.get(j, c) * e[c]!) / (1 - alpha));
+  const rows = cases.length;
+  const means = linearPredictor(columns, estimate);
+  const [variances, roots, residuals] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)];
+  const e = new Float64Array(groups.count);
+  for (let i = 0; i < rows; i += 1) {
+    const mean = 1 / (1 + Math.exp(-means[i]!));
+    const spread = Math.sqrt(weights[i]! * mean * (1 - mean));
+    residuals[i] = weights[i]! * (cases[i]! - n[i]! * mean);
+    roots[i] = n[i]! * spread;
+    variances[i] = n[i]! * spread * spread;
+    e[groups.index[i]!]! += residuals[i]! / spread;
   }
-  // D'V^-1 D of each cluster, one entry of the upper triangle after another.
-  const entries = columns.map((a, j) =>
-    columns.slice(0, j + 1).map((b, k) => {
-      const sums = new Float64Array(count);
-      for (let i = 0; i < a.length; i += 1) sums[index[i]!]! += n[i]! * spreads[i]! * spreads[i]! * a[i]! * b[i]!;
-      for (let c = 0; c < count; c += 1) sums[c] = (sums[c]! - shares[c]! * z.get(j, c) * z.get(k, c)) / (1 - alpha);
-      return sums;
-    }),
-  );
-  const symmetric = (entry: (sums: Float64Array) => number) => {
-    const matrix = Matrix.zeros(p, p);
-    entries.forEach((row, j) => {
-      row.forEach((sums, k) => {
-        const value = entry(sums);
-        matrix.set(j, k, value);
-        matrix.set(k, j, value);
-      });
-    });
-    return matrix;
+  // Of each cluster: the sums of z, the rows of A^-1/2 D; of e, the standardised residuals, above.
+  const z = clusterSums(columns, roots, groups);
+  const shares = sizes.map((size) => alpha / (1 + (size - 1) * alpha));
+  const scores = clusterSums(columns, residuals, groups);
+  scores.forEach((score, j) => {
+    for (let c = 0; c < score.length; c += 1) score[c] = (score[c]! - shares[c]! * z[j]![c]! * e[c]!) / (1 - alpha);
+  });
+  const total = symmetric(columns.length, (j, k) => {
+    let sum = 0;
+    for (let i = 0; i < rows; i += 1) sum += variances[i]! * columns[j]![i]! * columns[k]![i]!;
+    for (let c = 0; c < shares.length; c += 1) sum -= shares[c]! * z[j]![c]! * z[k]![c]!;
+    return sum / (1 - alpha);
+  });
+  const informations = () => {
+    const squares = columns.map((column) =>
+      clusterSums(
+        columns,
+        column.map((value, i) => value * variances[i]!),
+        groups,
+      ),
+    );
+    return Array.from(shares, (share, c) =>
+      symmetric(columns.length, (j, k) => (squares[j]![k]![c]! - share * z[j]![c]! * z[k]![c]!) / (1 - alpha)),
+    );
   };
-  return {
-    scores,
-    inverse: inverse(symmetric((sums) => sums.reduce((total, value) => total + value, 0))),
-    information: (cluster) => symmetric((sums) => sums[cluster]!),
-  };
+  return { scores, inverse: inverse(total), informations };
+}
+
+function symmetric(size: number, entry: (j: number, k: number) => number): Matrix {
+  const matrix = Matrix.zeros(size, size);
+  for (let j = 0; j < size; j += 1) {
+    for (let k = 0; k <= j; k += 1) {
+      const value = entry(j, k);
+      matrix.set(j, k, value);
+      matrix.set(k, j, value);
+    }
+  }
+  return matrix;
 }

@@ -1,7 +1,7 @@
 import type { Matrix } from "ml-matrix";
 import { EstimateError } from "../EstimateError.js";
 import type { Family } from "./Family.js";
-import { leastSquares } from "./leastSquares.js";
+import { leastSquares, type LeastSquares } from "./leastSquares.js";
 import { linearPredictor } from "./linearPredictor.js";
 
 /** A generalised linear model with its data: totals `y` over `m` units a row, one row an entry. */
@@ -21,6 +21,10 @@ export interface IrlsFit {
   readonly inverse: Matrix;
   /** Linear predictor, offset included. */
   readonly eta: Float64Array;
+  /** Information of each row, m variance. */
+  readonly weights: Float64Array;
+  /** y - m mean of each row. */
+  readonly residuals: Float64Array;
   readonly deviance: number;
   readonly iterations: number;
   /**
@@ -47,26 +51,21 @@ const SEPARATES = 1e-7;
 export function irls(problem: IrlsProblem, start?: Float64Array): IrlsFit {
   const { columns, offset } = problem;
   const estimate = start?.slice() ?? initialEstimate(problem);
-  let eta = linearPredictor(columns, estimate, offset);
-  let deviance = totalDeviance(problem, eta);
+  let here = evaluated(problem, linearPredictor(columns, estimate, offset));
   for (let iterations = 1; iterations <= MOST_ITERATIONS; iterations += 1) {
-    const { estimate: step, inverse } = newtonStep(problem, eta);
+    const { estimate: step, inverse } = newtonStep(columns, here);
     const move = linearPredictor(columns, step);
     const furthest = move.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-    if (furthest < REST) return { estimate, inverse, eta, deviance, iterations, separation: null };
-    if (separates(problem, move, SEPARATES * furthest)) {
-      return { estimate, inverse, eta, deviance, iterations, separation: step };
-    }
+    const separation = furthest >= REST && separates(problem, move, SEPARATES * furthest) ? step : null;
+    if (furthest < REST || separation !== null) return { ...here, estimate, inverse, iterations, separation };
     let share = 1;
-    let next = moved(eta, move, share);
-    let nextDeviance = totalDeviance(problem, next);
-    while (!(nextDeviance <= deviance + 1e-9 * (1 + Math.abs(deviance))) && share > 1e-9) {
+    let next = evaluated(problem, moved(here.eta, move, share));
+    while (!(next.deviance <= here.deviance + 1e-9 * (1 + Math.abs(here.deviance))) && share > 1e-9) {
       share /= 2;
-      next = moved(eta, move, share);
-      nextDeviance = totalDeviance(problem, next);
+      next = evaluated(problem, moved(here.eta, move, share));
     }
     for (let j = 0; j < step.length; j += 1) estimate[j]! += share * step[j]!;
-    [eta, deviance] = [next, nextDeviance];
+    here = next;
   }
   throw new EstimateError(
     "not_converged",
@@ -81,16 +80,23 @@ function initialEstimate({ family, columns, y, m, offset }: IrlsProblem): Float6
   return leastSquares(columns, offset === undefined ? eta : eta.map((value, i) => value - offset[i]!), scale).estimate;
 }
 
-function newtonStep({ family, columns, y, m }: IrlsProblem, eta: Float64Array): { estimate: Float64Array; inverse: Matrix } {
-  const weights = eta.map((value, i) => m[i]! * family.variance(value));
-  const response = eta.map((value, i) => (weights[i]! < 1e-290 ? 0 : family.residual(y[i]!, m[i]!, value) / weights[i]!));
-  return leastSquares(columns, response, weights.map(Math.sqrt));
+/** A linear predictor with what follows from it. */
+type Evaluated = Pick<IrlsFit, "eta" | "weights" | "residuals" | "deviance">;
+
+function evaluated({ family, y, m }: IrlsProblem, eta: Float64Array): Evaluated {
+  const weights = new Float64Array(eta.length);
+  const residuals = new Float64Array(eta.length);
+  return { eta, weights, residuals, deviance: family.evaluate(y, m, eta, weights, residuals) };
 }
 
-function totalDeviance({ family, y, m }: IrlsProblem, eta: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < eta.length; i += 1) sum += family.deviance(y[i]!, m[i]!, eta[i]!);
-  return sum;
+function newtonStep(columns: readonly Float64Array[], { weights, residuals }: Evaluated): LeastSquares {
+  const response = new Float64Array(weights.length);
+  const scale = new Float64Array(weights.length);
+  for (let i = 0; i < weights.length; i += 1) {
+    response[i] = weights[i]! < 1e-290 ? 0 : residuals[i]! / weights[i]!;
+    scale[i] = Math.sqrt(weights[i]!);
+  }
+  return leastSquares(columns, response, scale);
 }
 
 function moved(eta: Float64Array, move: Float64Array, share: number): Float64Array {

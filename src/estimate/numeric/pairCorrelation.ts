@@ -19,7 +19,11 @@ export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array)
   const totals = new Float64Array(count);
   let [feet, square, weight, weightedSquare, alone, aloneWeight] = [0, 0, 0, 0, 0, 0];
   linearPredictor(columns, estimate).forEach((eta, i) => {
-    const [k, m, w, odds] = [cases[i]!, n[i]!, weights[i]!, Math.exp(eta)];
+    const k = cases[i]!;
+    const m = n[i]!;
+    const w = weights[i]!;
+    const root = Math.exp(eta / 2);
+    const odds = root * root;
     // e^2 of a case is 1 / odds, of another foot the odds.
     const squares = k / odds + (m - k) * odds;
     feet += m;
@@ -28,7 +32,7 @@ export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array)
     weightedSquare += w * squares;
     alone += w * w * squares;
     aloneWeight += w * w * m;
-    sums[index[i]!]! += w * (k / Math.sqrt(odds) - (m - k) * Math.sqrt(odds));
+    sums[index[i]!]! += w * (k / root - (m - k) * root);
     totals[index[i]!]! += w * m;
   });
   const squared = (values: Float64Array) => values.reduce((sum, value) => sum + value * value, 0);

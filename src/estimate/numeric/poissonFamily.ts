@@ -4,10 +4,16 @@ import type { Family } from "./Family.js";
 export const poissonFamily: Family = {
   mean: Math.exp,
   variance: Math.exp,
-  residual: (y, m, eta) => y - m * Math.exp(eta),
-  deviance: (y, m, eta) => {
-    const expected = m * Math.exp(eta);
-    return 2 * ((y === 0 ? 0 : y * (Math.log(y / m) - eta)) - (y - expected));
+  evaluate: (y, m, eta, weights, residuals) => {
+    let lost = 0;
+    for (let i = 0; i < eta.length; i += 1) {
+      const expected = m[i]! * Math.exp(eta[i]!);
+      weights[i] = expected;
+      residuals[i] = y[i]! - expected;
+      lost -= residuals[i]!;
+      if (y[i]! > 0) lost += y[i]! * (Math.log(y[i]! / m[i]!) - eta[i]!);
+    }
+    return 2 * lost;
   },
   start: (y, m) => Math.log(y / m + 0.1),
   most: () => Infinity,

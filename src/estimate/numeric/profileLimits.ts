@@ -50,5 +50,5 @@ export function profileLimits(
 }
 
 function alone({ family, y, m }: IrlsProblem, eta: Float64Array): number {
-  return eta.reduce((sum, value, i) => sum + family.deviance(y[i]!, m[i]!, value), 0);
+  return family.evaluate(y, m, eta, new Float64Array(eta.length), new Float64Array(eta.length));
 }

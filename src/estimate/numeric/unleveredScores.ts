@@ -10,10 +10,10 @@ import type { EstimatingEquations } from "./exchangeable.js";
  *
  * Source: Mancl LA, DeRouen TA (2001) Biometrics 57:126-134.
  */
-export function unleveredScores({ scores, inverse, information }: EstimatingEquations): Matrix {
-  const identity = Matrix.eye(scores.rows);
-  const columns = Array.from({ length: scores.columns }, (_, cluster) => {
-    const rest = new LuDecomposition(Matrix.sub(identity, information(cluster).mmul(inverse)));
+export function unleveredScores({ scores, inverse, informations }: EstimatingEquations): Matrix {
+  const identity = Matrix.eye(scores.length);
+  const columns = informations().map((information, cluster) => {
+    const rest = new LuDecomposition(Matrix.sub(identity, information.mmul(inverse)));
     if (rest.determinant < 1e-10) {
       throw new EstimateError(
         "too_few",
@@ -21,7 +21,7 @@ export function unleveredScores({ scores, inverse, information }: EstimatingEqua
         "Leave out the term that only one cluster varies in, or ask for another correction and say so.",
       );
     }
-    return rest.solve(scores.getColumnVector(cluster)).to1DArray();
+    return rest.solve(Matrix.columnVector(scores.map((score) => score[cluster]!))).to1DArray();
   });
   return new Matrix(columns).transpose();
 }

@@ -1,7 +1,7 @@
 import { Matrix } from "ml-matrix";
 import type { GroupIndex } from "../design/groupIndex.js";
 import type { DesignMatrix } from "../designMatrix.js";
-import { clusterScores } from "../numeric/clusterScores.js";
+import { clusterSums } from "../numeric/clusterSums.js";
 import { irls, type IrlsProblem } from "../numeric/irls.js";
 import { profileLimits } from "../numeric/profileLimits.js";
 import { sandwich } from "../numeric/sandwich.js";
@@ -42,11 +42,10 @@ export function generalisedLinear(
     const shares = y.map((value, i) => value / m[i]!);
     throw separationError(design.names, design.columns, fit.separation, shares, outcome);
   }
-  const residuals = y.map((value, i) => family.residual(value, m[i]!, fit.eta[i]!));
   const covariance =
     groups === null
       ? sandwich(transform, fit.inverse)
-      : sandwich(transform.mmul(fit.inverse).mmul(clusterScores(columns, residuals, groups))).mul(
+      : sandwich(transform.mmul(fit.inverse).mmul(new Matrix(clusterSums(columns, fit.residuals, groups)))).mul(
           groups.count / (groups.count - 1),
         );
   return {
@@ -55,7 +54,7 @@ export function generalisedLinear(
     means: fit.eta.map(family.mean),
     deviance: fit.deviance,
     nullDeviance: irls({ ...problem, columns: [new Float64Array(y.length).fill(1)] }).deviance,
-    pearson: residuals.reduce((sum, value, i) => sum + value ** 2 / (m[i]! * family.variance(fit.eta[i]!)), 0),
+    pearson: fit.residuals.reduce((sum, value, i) => sum + value ** 2 / fit.weights[i]!, 0),
     iterations: fit.iterations,
     profile: (level) => design.names.map((_, j) => profileLimits(problem, fit, transform.getRow(j), j, level)),
   };

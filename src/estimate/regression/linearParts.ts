@@ -3,7 +3,7 @@ import { leastSquares } from "../numeric/leastSquares.js";
 import { linearPredictor } from "../numeric/linearPredictor.js";
 import { sandwich } from "../numeric/sandwich.js";
 import { standardised } from "../numeric/standardised.js";
-import { clusterScores } from "../numeric/clusterScores.js";
+import { clusterSums } from "../numeric/clusterSums.js";
 import { weightedSum } from "../numeric/weightedSum.js";
 import type { GroupIndex } from "../design/groupIndex.js";
 
@@ -45,7 +45,7 @@ export function linearParts(
   const covariance =
     groups === null
       ? model
-      : sandwich(transform.mmul(solved.inverse).mmul(clusterScores(columns, weighted, groups))).mul(
+      : sandwich(transform.mmul(solved.inverse).mmul(new Matrix(clusterSums(columns, weighted, groups)))).mul(
           ((groups.count / (groups.count - 1)) * (n - 1)) / (n - p),
         );
   return {
