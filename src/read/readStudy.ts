@@ -1,0 +1,127 @@
+import { stat } from "node:fs/promises";
+import type { FileKind, InputFile } from "../study/DataReport.js";
+import { dayNumber } from "../study/dayNumber.js";
+import { fileTables } from "../study/fileTables.js";
+import type { FootVisit } from "../study/FootVisit.js";
+import type { GaugeDay } from "../study/GaugeDay.js";
+import type { HorseStay } from "../study/HorseStay.js";
+import type { OutlinePoint } from "../study/OutlinePoint.js";
+import type { Source } from "../study/Source.js";
+import type { Study } from "../study/Study.js";
+import type { Yard } from "../study/Yard.js";
+import type { YardChange } from "../study/YardChange.js";
+import { issueLog } from "./report/issueLog.js";
+import { messages } from "./report/messages.js";
+import { refusals } from "./report/refusals.js";
+import { changeRule } from "./rules/changeRule.js";
+import { firstLines } from "./rules/firstLines.js";
+import { horseRule } from "./rules/horseRule.js";
+import { outlineRule } from "./rules/outlineRule.js";
+import { visitRule } from "./rules/visitRule.js";
+import { weatherRule } from "./rules/weatherRule.js";
+import { yardRule } from "./rules/yardRule.js";
+import { readStudyJson } from "./readStudyJson.js";
+import { settingsOf } from "./settingsOf.js";
+import type { RowRule } from "./table/RowRule.js";
+import { readTable } from "./table/readTable.js";
+import { studyPath } from "./text/studyPath.js";
+import { systemCode } from "./text/systemCode.js";
+import { readGhcnByStation } from "./weather/readGhcnByStation.js";
+import { warnOfUnknownGauges } from "./rules/warnOfUnknownGauges.js";
+
+/** Options of `readStudy`. */
+export interface ReadOptions {
+  /**
+   * The day on which the study is read, `YYYY-MM-DD`; later visits are set aside. When left out, the day it is now in the time zone that is
+   * farthest ahead, so that no visit of today is refused anywhere.
+   */
+  readonly today?: string;
+}
+
+const whatIsLost: Readonly<Record<FileKind, string>> = {
+  visits: "nothing can be answered",
+  horses: "horses have no yard, type, age or planned interval, and names in visits.csv cannot be checked",
+  yards: "yards have no ground or rain gauge",
+  changes: "whether a change at a yard went with better feet cannot be asked",
+  weather: "wet and dry weather cannot be set beside the feet",
+  outlines: "the shape of the foot is known from its measures only",
+};
+
+const FARTHEST_AHEAD_MS = 14 * 3_600_000;
+
+/**
+ * Reads a study folder: `study.json`, the CSV files beside it and the weather files it names.
+ *
+ * Every row of every file ends accepted or set aside, with the reason in `report`; missing cells are null. Only `study.json` and `visits.csv`
+ * are needed; of any other file that is not there the report says what cannot be answered. A horses.csv or yards.csv without rows
+ * is taken as not given, so that names are not checked against it. The same folder gives the same study.
+ *
+ * @throws StudyError when the folder, `study.json` or a file as a whole cannot be used; the message says where, the hint what to do.
+ */
+export async function readStudy(folder: string, options: ReadOptions = {}): Promise<Study> {
+  const today = options.today ?? new Date(Date.now() + FARTHEST_AHEAD_MS).toISOString().slice(0, 10);
+  if (dayNumber(today) === null) throw refusals.badToday(today);
+  await checkFolder(folder);
+  const zod = await import("zod");
+  const json = await readStudyJson(zod, folder);
+  const log = issueLog();
+  const inputs: InputFile[] = [];
+
+  const table = async <Row extends Source>(kind: FileKind, rule: RowRule<Row>): Promise<readonly Row[]> => {
+    const { file, row, columns } = tableOf(kind);
+    const path = await studyPath(folder, file, kind === "visits");
+    if (path === null) {
+      if (kind !== "weather" || json.weather === undefined) {
+        log.add(messages.fileAbsent(whatIsLost[kind]), { file, line: null, row: null, column: null, value: null });
+      }
+      return [];
+    }
+    const { records, input } = await readTable<Row>(zod, { path, file, kind, row, columns, rule }, log);
+    inputs.push(input);
+    return records;
+  };
+  const hasRows = (kind: FileKind) => inputs.some((input) => input.kind === kind && input.rowsRead > 0);
+
+  const yards = await table<Yard>("yards", yardRule());
+  const yardNames = hasRows("yards") ? new Set(yards.map(({ yardId }) => yardId)) : null;
+  const ofHorses = horseRule(yardNames, today);
+  const horses = await table<HorseStay>("horses", ofHorses);
+  const knownHorses = hasRows("horses") ? ofHorses.known : null;
+  const changes = await table<YardChange>("changes", changeRule(yardNames));
+
+  const firstOf = firstLines();
+  const weather = [...(await table<GaugeDay>("weather", weatherRule(firstOf)))];
+  for (const named of json.weather ?? []) {
+    const path = (await studyPath(folder, named.file, true)) ?? "";
+    const { records, input } = await readGhcnByStation(path, named, firstOf, log);
+    inputs.push(input);
+    for (const day of records) weather.push(day);
+  }
+  warnOfUnknownGauges(yards, weather, log);
+
+  const ofVisits = visitRule(knownHorses, today);
+  const visits = await table<FootVisit>("visits", ofVisits);
+  const outlines = await table<OutlinePoint>("outlines", outlineRule(knownHorses, today));
+
+  const settings = settingsOf(json, weather.length > 0, log);
+  const fileOrder = ["study.json", ...fileTables.map(({ file }) => file), ...(json.weather ?? []).map(({ file }) => file)];
+  inputs.sort((a, b) => fileOrder.indexOf(a.file) - fileOrder.indexOf(b.file));
+  const { rowsRead = 0, accepted = 0, setAside = 0 } = inputs.find(({ kind }) => kind === "visits") ?? {};
+  const flow = ofVisits.tally.flow({ read: rowsRead, accepted, setAside }, knownHorses);
+  const report = { inputs, flow, counts: log.counts(), issues: log.issues(fileOrder) };
+  return { name: json.name, settings, visits, horses, yards, changes, weather, outlines, report };
+}
+
+async function checkFolder(folder: string): Promise<void> {
+  const found = await stat(folder).catch((error: unknown) => {
+    const code = systemCode(error);
+    throw code === "ENOENT" || code === "ENOTDIR" ? refusals.folderMissing(folder) : refusals.unreadable(folder, code);
+  });
+  if (!found.isDirectory()) throw refusals.notAFolder(folder);
+}
+
+function tableOf(kind: FileKind): (typeof fileTables)[number] {
+  const table = fileTables.find((entry) => entry.kind === kind);
+  if (table === undefined) throw new Error(`no table of ${kind}`);
+  return table;
+}

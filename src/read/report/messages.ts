@@ -1,0 +1,321 @@
+import type { Column } from "../../study/Column.js";
+import type { Severity } from "../../study/Issue.js";
+import type { LineFault } from "../text/LineFault.js";
+import type { Fault } from "./Fault.js";
+import { nearestName } from "./nearestName.js";
+import { quoted } from "./quoted.js";
+
+const fault = (severity: Severity, code: string, found: string, hint: string): Fault => ({ code, severity, found, hint });
+const setAside = (code: string, found: string, hint: string) => fault("set_aside", code, found, hint);
+const blanked = (code: string, found: string, hint: string) => fault("cell_blanked", code, found, hint);
+const warning = (code: string, found: string, hint: string) => fault("warning", code, found, hint);
+const cell = (column: Column, code: string, found: string, hint: string) =>
+  column.required ? setAside(code, found, hint) : blanked(code, `${found}; the cell counts as empty`, hint);
+const unit = (column: Column) => (column.unit === null ? "" : ` ${column.unit}`);
+const did = (nearest: string | null) => (nearest === null ? "" : ` Was ${quoted(nearest)} meant?`);
+
+const lineFaults: Readonly<Record<LineFault, Fault>> = {
+  not_utf8: setAside(
+    "not_utf8",
+    "the line holds bytes that are not UTF-8 text",
+    "Save the file again as CSV UTF-8, or type the marked letters anew.",
+  ),
+  nul_byte: setAside(
+    "nul_byte",
+    "the line holds NUL bytes, which no text has",
+    "The file may be damaged: copy it again from where it was made.",
+  ),
+  line_too_long: setAside(
+    "line_too_long",
+    "the line is longer than a million bytes",
+    "Cut the long cell down, or look for a lost line end.",
+  ),
+  stray_quote: setAside(
+    "stray_quote",
+    "a double quote opens a cell that is not closed as it should be",
+    'Take the stray quote out, or close the cell; a quote inside a quoted cell is written twice: "".',
+  ),
+};
+
+/** Every fault that reading can find: what it costs, what was found, what to do. */
+export const messages = {
+  line: (code: LineFault) => lineFaults[code],
+  ragged: (found: number, expected: number) =>
+    setAside(
+      "ragged_row",
+      `the row has ${found} cells, the header ${expected}`,
+      found > expected
+        ? "Put a cell that holds a comma in double quotes."
+        : "Add the missing cells; an empty cell still needs its comma.",
+    ),
+  bareQuote: () =>
+    warning(
+      "bare_quote",
+      "a double quote stands inside a cell that is not quoted; it was kept as it is",
+      'Put the cell in quotes and write the quote twice: "".',
+    ),
+
+  requiredEmpty: (column: Column) =>
+    setAside(
+      "required_empty",
+      `the cell is empty (${column.missing})`,
+      `Fill in ${column.name}; the row cannot be used without it.`,
+    ),
+  missingWord: (column: Column, text: string) =>
+    cell(column, "missing_word", `${quoted(text)} stands where a value should be`, "Leave a cell empty when nothing is known."),
+  badCell(column: Column, text: string, issue: string): Fault {
+    switch (column.type) {
+      case "date":
+        return cell(
+          column,
+          "bad_date",
+          `${quoted(text)} is not a calendar day`,
+          "Write dates as year-month-day, such as 2024-03-05: no other order is guessed.",
+        );
+      case "number":
+      case "integer":
+        return badNumber(column, text, issue);
+      case "boolean":
+        return cell(column, "bad_yes_no", `${quoted(text)} is neither yes nor no`, "Write yes or no.");
+      case "id":
+      case "text":
+        return cell(column, "bad_name", `${quoted(text)} is longer than a name can be`, "Use a short name or code.");
+      case "code":
+      case "codes":
+        return badCode(column, text);
+    }
+  },
+  unusual: (column: Column, text: string) =>
+    warning(
+      "unusual_value",
+      `${quoted(text)} lies outside the usual ${column.soft?.join(" to ") ?? ""}${unit(column)}; it was kept`,
+      "Check it against the paper record; leave it if it is right.",
+    ),
+  unitSmell: (column: Column, share: string, example: string, looksLike: string, remedy: string) =>
+    warning(
+      "unit_smell",
+      `${share} look like ${looksLike}, such as ${quoted(example)}; nothing was converted`,
+      `The column is in ${column.unit ?? ""}: ${remedy}.`,
+    ),
+
+  unknownColumn: (header: string, nearest: string | null) =>
+    warning(
+      "unknown_column",
+      `the column ${quoted(header)} is not known and was not read`,
+      `Rename it if it should be read; see the data dictionary.${did(nearest)}`,
+    ),
+  unnamedColumn: (position: number) =>
+    warning(
+      "unnamed_column",
+      `column number ${position} has no header and was not read`,
+      "Give it a header, or take the column out.",
+    ),
+  noRows: (row: string) => warning("no_rows", "the file has a header and no rows", `Add rows; one row is ${row}.`),
+  fileAbsent: (lost: string) => warning("file_absent", "the file is not there", `Without it ${lost}; add it if that is wanted.`),
+
+  inFuture: (date: string, today: string) =>
+    setAside(
+      "visit_in_future",
+      `the visit on ${date} is after today, ${today}`,
+      "Correct the date; a planned visit is not a record.",
+    ),
+  notEquine: (horse: string, species: string) =>
+    setAside(
+      "not_equine",
+      `${quoted(horse)} is set aside in horses.csv because its species is ${quoted(species)}`,
+      "Only horses, ponies, donkeys and mules have the feet these records describe.",
+    ),
+  speciesRefused: (species: string, nearest: string | null) =>
+    setAside(
+      "not_equine",
+      `the species ${quoted(species)} is none of horse, pony, donkey and mule`,
+      `Leave out animals of other kinds; their feet are not described by these records.${did(nearest)}`,
+    ),
+  unknownHorse: (horse: string, nearest: string | null) =>
+    setAside(
+      "unknown_horse",
+      `the horse ${quoted(horse)} is not in horses.csv`,
+      `Add it to horses.csv or correct the spelling.${did(nearest)}`,
+    ),
+  beforeBirth: (date: string, year: number) =>
+    setAside(
+      "before_birth",
+      `the visit on ${date} is before the horse's birth year, ${year}`,
+      "Correct the date here or the birth year in horses.csv.",
+    ),
+  beforeGuessedBirth: (date: string, year: number) =>
+    warning(
+      "before_birth",
+      `the visit on ${date} is before the horse's estimated birth year, ${year}; the row was kept`,
+      "Correct the date here or the birth year in horses.csv.",
+    ),
+  outsideStays: (date: string) =>
+    warning(
+      "outside_stay",
+      `on ${date} the horse was at no yard by horses.csv; the row was kept`,
+      "Correct the date here, or joined_on and left_on in horses.csv.",
+    ),
+  duplicate: (what: string, firstFile: string | null, firstLine: number) =>
+    setAside(
+      "duplicate_row",
+      `${what} already stands in ${firstFile === null ? "" : `${firstFile}, `}line ${firstLine}`,
+      "Keep the right one of the two and take the other out.",
+    ),
+  siteWithoutThrush: () =>
+    warning(
+      "site_without_thrush",
+      "thrush_grade is 0 and thrush_site names a cleft; both were kept",
+      "Correct the grade, or leave the site empty.",
+    ),
+  lostFromBare: () =>
+    warning(
+      "lost_shoe_on_bare_horse",
+      "shoe_state is lost and horses.csv says the horse is bare; both were kept",
+      "Correct one of the two.",
+    ),
+  findingNotExamined: () =>
+    warning(
+      "graded_but_not_examined",
+      "examined is no and thrush_grade is filled in; both were kept",
+      "Correct one of the two; the foot counts as not seen.",
+    ),
+
+  leftBeforeJoined: (joined: string, left: string) =>
+    blanked(
+      "left_before_joined",
+      `left_on ${left} is before joined_on ${joined}; left_on counts as empty`,
+      "Correct the two dates.",
+    ),
+  overlappingStays: (line: number) =>
+    warning(
+      "overlapping_stays",
+      `the stay overlaps the horse's stay in line ${line}; both were kept`,
+      "Fill in joined_on and left_on so that a horse is at one yard at a time.",
+    ),
+  bornInFuture: (year: number) =>
+    blanked(
+      "birth_year_in_future",
+      `the birth year ${year} is still to come; the cell counts as empty`,
+      "Correct the birth year.",
+    ),
+  unknownYard: (yard: string, nearest: string | null) =>
+    warning(
+      "unknown_yard",
+      `the yard ${quoted(yard)} is not in yards.csv; the row was kept`,
+      `Add it to yards.csv or correct the spelling.${did(nearest)}`,
+    ),
+  unknownGauge: (gauge: string, nearest: string | null) =>
+    warning(
+      "unknown_gauge",
+      `there are no readings of gauge ${quoted(gauge)}; the yard has no rain`,
+      `Add its readings or correct the spelling.${did(nearest)}`,
+    ),
+
+  traceWithRain: (rain: number) =>
+    blanked(
+      "trace_with_rain",
+      `the reading is a trace and yet ${rain} mm; it counts as a trace, 0 mm`,
+      "Correct the rain or the flag.",
+    ),
+  missingWithRain: (rain: number) =>
+    blanked(
+      "missing_with_rain",
+      `the reading is marked missing and yet ${rain} mm; it counts as missing`,
+      "Correct the rain or the flag.",
+    ),
+  accumulated: (rain: string) =>
+    blanked(
+      "accumulated_rain",
+      `${rain} mm is the total of several days; it is used for none of them`,
+      "Nothing to mend; give daily readings if there are any.",
+    ),
+  accumulatedAround: () =>
+    blanked("accumulated_rain", "the day lies in a total of several days; its own reading is not used", "Nothing to mend."),
+  temperaturesCrossed: () =>
+    blanked("temperatures_crossed", "temp_min_c is above temp_max_c; both count as empty", "Correct the two temperatures."),
+
+  ghcnRow: (found: string) =>
+    setAside(
+      "bad_ghcn_row",
+      found,
+      "A row is station, yyyymmdd, element, value, three flags and the time of observation, with no header.",
+    ),
+  ghcnQuality: (element: string, value: string, flag: string) =>
+    setAside(
+      "quality_flag",
+      `${element} ${value} failed the quality check ${quoted(flag)} of its source`,
+      "Nothing to mend; the reading counts as missing.",
+    ),
+  ghcnPresumedZero: () =>
+    blanked(
+      "presumed_zero",
+      "the rain is missing and only presumed to be zero (flag P); it counts as missing",
+      "Nothing to mend.",
+    ),
+  ghcnMissing: (element: string) => blanked("missing_code", `${element} is -9999, a missing reading`, "Nothing to mend."),
+  ghcnUnused: (element: string, count: number) =>
+    warning(
+      "element_not_used",
+      `${count} readings of ${quoted(element)} are of no use here and were passed over`,
+      "Nothing to mend.",
+    ),
+  ghcnDaysUnknown: () =>
+    warning(
+      "accumulated_days_unknown",
+      "a total of several days (MDPR) has no DAPR that says how many",
+      "Only its last day is known to be covered; check the days before.",
+    ),
+  gaugeDayNotStated: (used: string) =>
+    warning(
+      "gauge_day_not_stated",
+      `gaugeDay is not stated, so ${used} is used`,
+      'Ask the keeper of the gauge which 24 hours a dated reading covers and write "ends_on_date", "starts_on_date" or "calendar_day".',
+    ),
+};
+
+const MISSING_CODE = /^-9+(\.9+|\.0+)?$/;
+
+function badNumber(column: Column, text: string, issue: string): Fault {
+  if (issue === "too_small" && MISSING_CODE.test(text)) {
+    return cell(
+      column,
+      "missing_code",
+      `${quoted(text)} is a code for a missing value`,
+      "Leave a cell empty when nothing is known.",
+    );
+  }
+  if (issue === "too_small" || issue === "too_big") {
+    const range = `${column.hard?.join(" to ") ?? ""}${unit(column)}`;
+    return cell(
+      column,
+      "out_of_range",
+      `${quoted(text)} cannot be right: only ${range} is believed`,
+      "Check the value and its unit.",
+    );
+  }
+  const whole = column.type === "integer" && issue !== "invalid_format";
+  if (whole) return cell(column, "not_whole", `${quoted(text)} is not a whole number`, "Write a whole number.");
+  const hint = /^-?\d+,\d+$/.test(text)
+    ? "Write a decimal point, not a comma."
+    : `Write a number alone, without its unit${unit(column) === "" ? "" : ` (${column.unit ?? ""})`}.`;
+  return cell(column, "not_a_number", `${quoted(text)} is not a number`, hint);
+}
+
+function badCode(column: Column, text: string): Fault {
+  const values = column.values ?? [];
+  const several = column.type === "codes" ? "; several are separated by ;" : "";
+  if (column.name === "foot") {
+    const claw = /claw|cloven|digit/i.test(text);
+    const hint = claw
+      ? "A cloven foot is not described by these records: leave the animal out."
+      : "Write LF, RF, LH or RH (or NF, OF, NH, OH); F or H for a specimen of unknown side.";
+    return cell(column, "unknown_foot", `${quoted(text)} is no foot of a horse`, hint);
+  }
+  if (column.name === "species") return messages.speciesRefused(text, nearestName(text, values));
+  return cell(
+    column,
+    "unknown_code",
+    `${quoted(text)} is not a known word of this column`,
+    `Use ${values.join(", ")}${several}.`,
+  );
+}

@@ -1,0 +1,37 @@
+const FARTHEST = 2;
+
+/**
+ * The known name most like a given one, when it is close enough to be a slip of the pen: equal but for case, spaces and
+ * hyphens, or at most two single letters inserted, dropped or changed (Levenshtein 1966) and no more than a third of the name. null: none.
+ */
+export function nearestName(name: string, known: Iterable<string>): string | null {
+  const plain = plainOf(name);
+  const limit = Math.min(FARTHEST, Math.floor(plain.length / 3));
+  let nearest: string | null = null;
+  let least = limit + 1;
+  for (const candidate of known) {
+    const other = plainOf(candidate);
+    if (Math.abs(other.length - plain.length) >= least) continue;
+    const steps = distance(plain, other);
+    if (steps < least) [nearest, least] = [candidate, steps];
+    if (least === 0) break;
+  }
+  return nearest;
+}
+
+function plainOf(name: string): string {
+  return name.toLowerCase().replace(/[\s_-]+/g, "");
+}
+
+function distance(a: string, b: string): number {
+  let above = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= a.length; row++) {
+    const current = [row];
+    for (let column = 1; column <= b.length; column++) {
+      const change = (above[column - 1] ?? 0) + (a[row - 1] === b[column - 1] ? 0 : 1);
+      current.push(Math.min(change, (above[column] ?? 0) + 1, (current[column - 1] ?? 0) + 1));
+    }
+    above = current;
+  }
+  return above[b.length] ?? 0;
+}

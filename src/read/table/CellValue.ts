@@ -1,0 +1,2 @@
+/** What a cell may hold once it is decided. Missing is null. */
+export type CellValue = string | number | boolean | readonly string[] | null;
