@@ -1,0 +1,87 @@
+import { cellText } from "../../chart/cellText.js";
+import type { Table } from "../../chart/Table.js";
+import { wrapped } from "../../chart/parts/wrapped.js";
+import { isNumeric } from "../isNumeric.js";
+import { tableNotes } from "../tableNotes.js";
+
+/**
+ * A table in plain text, at most `width` characters wide: columns side by side when they fit with their texts broken over
+ * lines, else one line a cell under each row's name. Rows after the first `most` are cut, with the count.
+ */
+export function tableText(table: Table, width: number, most = 50): string {
+  const rows = table.rows.slice(0, most);
+  const greyed = new Set((table.greyed ?? []).map(({ row }) => row));
+  const cells = rows.map((row, index) =>
+    table.columns.map((column, at) => {
+      const text = cellText(row[column.name] ?? null, column).replace(/\s+/g, " ");
+      return at === 0 && greyed.has(index) ? `${text} *` : text;
+    }),
+  );
+  const notes = tableNotes(table, rows.length).flatMap((note) => wrapped(note, width));
+  const caption = wrapped(table.caption, width);
+  if (rows.length === 0) return [...caption, ...notes].join("\n");
+  return [...caption, ...(sideBySide(table, cells, width) ?? oneByOne(table, cells, width)), ...notes].join("\n");
+}
+
+const narrowest = 12;
+
+function sideBySide(table: Table, cells: readonly (readonly string[])[], width: number): string[] | null {
+  const right = table.columns.map((column) => isNumeric(table, column));
+  const widths = fitted(
+    table.columns.map((column, at) => ({
+      wanted: Math.max(longestWord(column.title), ...cells.map((row) => row[at]?.length ?? 0)),
+      least:
+        right[at] === true ? Infinity : Math.max(longestWord(column.title), ...cells.map((row) => longestWord(row[at] ?? ""))),
+    })),
+    width,
+  );
+  if (widths === null) return null;
+  const block = (parts: readonly string[], fromTop: boolean) => {
+    const lines = parts.map((part, at) => wrapped(part, widths[at] ?? 0));
+    const depth = Math.max(...lines.map((each) => each.length));
+    return Array.from({ length: depth }, (_, level) =>
+      lines
+        .map((each, at) => {
+          const text = each[fromTop ? level : each.length - depth + level] ?? "";
+          return right[at] === true ? text.padStart(widths[at] ?? 0) : text.padEnd(widths[at] ?? 0);
+        })
+        .join("  ")
+        .trimEnd(),
+    );
+  };
+  const titles = table.columns.map((column) => column.title);
+  return [
+    ...block(titles, false),
+    widths.map((each) => "-".repeat(each)).join("  "),
+    ...cells.flatMap((row) => block(row, true)),
+  ];
+}
+
+/** Column widths that fit, the widest text columns narrowed first; null when no narrowing is enough. */
+function fitted(columns: readonly { readonly wanted: number; readonly least: number }[], width: number): number[] | null {
+  const widths = columns.map(({ wanted }) => wanted);
+  const over = () => widths.reduce((sum, each) => sum + each + 2, -2) - width;
+  while (over() > 0) {
+    const room = widths.map((each, at) => each - Math.max(narrowest, columns[at]?.least ?? each));
+    const most = room.reduce(
+      (best, each, at) => (each > 0 && (best < 0 || (widths[at] ?? 0) > (widths[best] ?? 0)) ? at : best),
+      -1,
+    );
+    if (most < 0) return null;
+    widths[most] = (widths[most] ?? 0) - 1;
+  }
+  return widths;
+}
+
+function longestWord(text: string): number {
+  return Math.max(0, ...text.split(" ").map((word) => word.length));
+}
+
+function oneByOne(table: Table, cells: readonly (readonly string[])[], width: number): string[] {
+  return cells.flatMap((row) =>
+    table.columns.flatMap((column, at) => {
+      const [first = "", ...rest] = wrapped(`${column.title}: ${row[at] ?? ""}`, width - 4);
+      return [`${at === 0 ? "" : "  "}${first}`, ...rest.map((line) => `    ${line}`)];
+    }),
+  );
+}
