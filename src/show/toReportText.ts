@@ -55,8 +55,9 @@ function flowTable({ flow }: DataReport) {
 }
 
 function faultText({ file, code, column, severity, count }: IssueCount, example: Issue | undefined, width: number): string {
+  const [one, many] = costs[severity];
   const where = [file, ...(column === null ? [] : [column])].join(", ");
-  const head = `${counted(count, ...costs[severity])}: ${code.replaceAll("_", " ")} (${where})`;
+  const head = `${counted(count, one, many)}: ${code.replaceAll("_", " ")} (${where})`;
   const body = example === undefined ? [] : [example.message, `To do: ${example.hint}`];
   const indented = body.flatMap((text) => wrapped(text, width - 2).map((line) => `  ${line}`));
   return [...wrapped(head, width), ...indented].join("\n");
