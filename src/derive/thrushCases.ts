@@ -13,7 +13,8 @@ import { stayAt } from "./stayAt.js";
  * Thrush case or not, one row for each foot and visit day, by day, horse and foot.
  *
  * Method: a case is a grade at or above `caseGrade` of the settings. Rows of one foot and day, before and after trimming, are one
- * look; the highest grade counts. Cases under different case grades are never compared.
+ * look; the highest grade counts. Where two observers graded a foot on one day, the one written first counts, so that a foot that was
+ * looked at twice is not graded more severely than the others. Cases under different case grades are never compared.
  *
  * Missing: without a grade the case is null and `missing` says why; a foot that was not looked at is never a clear foot. A grade
  * beside "not examined" is not used.
@@ -34,10 +35,12 @@ export function thrushCases(study: Pick<Study, "visits" | "horses" | "settings">
 function caseOf(look: readonly FootVisit[], stay: HorseStay | null, caseGrade: number, foot: FootVisit["foot"]): FootCase {
   const { horseId, visitDate } = look[0]!;
   const seen = look.filter((row) => examination(row) === "seen");
-  const grades = seen.flatMap((row) => (row.thrushGrade === null ? [] : [row.thrushGrade]));
+  const observerId = seen.find((row) => row.thrushGrade !== null)?.observerId ?? firstOf(look, "observerId");
+  const own = seen.filter((row) => row.observerId === observerId || row.observerId === null);
+  const grades = own.flatMap((row) => (row.thrushGrade === null ? [] : [row.thrushGrade]));
   const missing = missingGrade(look, seen.length > 0, grades.length > 0);
   const thrushGrade = missing === null ? Math.max(...grades) : null;
-  const sites = seen.flatMap((row) => row.thrushSite ?? []);
+  const sites = own.flatMap((row) => row.thrushSite ?? []);
   return {
     horseId,
     yardId: stay?.yardId ?? null,
@@ -52,7 +55,7 @@ function caseOf(look: readonly FootVisit[], stay: HorseStay | null, caseGrade: n
     thrush: thrushGrade === null ? null : thrushGrade >= caseGrade,
     missing,
     notExaminedReason: missing === "not_examined" ? firstOf(look, "notExaminedReason") : null,
-    observerId: firstOf(look, "observerId"),
+    observerId,
     reason: firstOf(look, "reason"),
     shod: stay?.shod ?? null,
     surfaceTreated7d: firstOf(look, "surfaceTreated7d"),

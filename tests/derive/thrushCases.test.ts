@@ -71,3 +71,16 @@ test("rows come by day, horse and foot, whatever the order of the input", () => 
   expect(keys(cases(visits))).toEqual(["2025-01-06 A LH", "2025-01-06 A RF", "2025-01-06 B LF", "2025-02-03 A LF"]);
   expect(cases([...visits].reverse())).toEqual(cases(visits));
 });
+
+test("a second observer of the same foot and day does not make it worse", () => {
+  const first = footVisit({ stage: "before_trim", thrushGrade: 1, observerId: "K", thrushSite: ["central_sulcus"] });
+  const second = footVisit({ stage: "single", thrushGrade: 2, observerId: "M", thrushSite: ["medial_groove"] });
+  expect(cases([first, second])[0]).toMatchObject({ thrushGrade: 1, observerId: "K", thrushSite: ["central_sulcus"] });
+  expect(cases([second, first])[0]).toMatchObject({ thrushGrade: 2, observerId: "M", thrushSite: ["medial_groove"] });
+});
+
+test("a row that was not graded does not take the place of one that was", () => {
+  const shod = footVisit({ stage: "after_trim", toeLengthMm: 80, observerId: "M" });
+  const graded = footVisit({ stage: "before_trim", thrushGrade: 1, observerId: "K" });
+  expect(cases([shod, graded])[0]).toMatchObject({ thrushGrade: 1, observerId: "K", missing: null });
+});
