@@ -1,0 +1,314 @@
+import { describe, expect, test } from "vitest";
+import { fitLogistic } from "../../src/estimate/fitLogistic.js";
+import { fitMixedLogistic, type MixedLogisticFit } from "../../src/estimate/fitMixedLogistic.js";
+import { seededRandom } from "../../src/estimate/numeric/seededRandom.js";
+import { faultCode } from "./faultCode.js";
+import { mixedReference } from "./mixedReference.js";
+import { expectNear, referenceRows } from "./reference.js";
+
+const feet = referenceRows("sim-nested-feet.csv");
+const herds = referenceRows("cbpp.csv");
+const nested = { rows: feet, outcome: "y", terms: ["wet", "hind"], groups: ["yard", "horse"] } as const;
+const cattle = {
+  rows: herds,
+  outcome: { cases: "incidence", n: "size" },
+  terms: [{ column: "period", reference: 1 }],
+  groups: ["herd"],
+} as const;
+
+/** Holds a fit to reference/mixed/references.csv; the tolerance is relative, that of the log-likelihood absolute. */
+function expectFit(fit: MixedLogisticFit, reference: string, tolerance: number): void {
+  const wanted = mixedReference(reference);
+  const list = (quantity: string) => [...wanted(quantity).values()];
+  expectNear(
+    fit.coefficients.map(({ estimate }) => estimate),
+    list("estimate"),
+    tolerance,
+  );
+  expectNear(
+    fit.coefficients.map(({ se }) => se),
+    list("se"),
+    tolerance,
+  );
+  for (const { name, sd, seLogSd } of fit.groups) {
+    expectNear([sd, seLogSd], [wanted("sd").get(name)!, wanted("seLogSd").get(name)!], tolerance);
+  }
+  expect(Math.abs(fit.logLik - list("logLik")[0]!)).toBeLessThan(1e-8);
+}
+
+function expectModes(fit: MixedLogisticFit, reference: string): void {
+  const wanted = mixedReference(reference);
+  fit.groups.forEach(({ name }, g) => {
+    const [modes, spreads] = [wanted(`modes of ${name}`), wanted(`spread of ${name}`)];
+    expect(fit.conditionalModes[g]).toHaveLength(modes.size);
+    for (const { group, mode, sd } of fit.conditionalModes[g]!) {
+      // lme4's estimates are held to 1e-9 of its optimiser, not of the optimum: its modes differ by some 1e-5.
+      expect(mode).toBeCloseTo(modes.get(group.at(-1) as string | number)!, 4);
+      expect(sd).toBeCloseTo(spreads.get(group.at(-1) as string | number)!, 4);
+    }
+  });
+}
+
+describe("exact maximum likelihood against sums over a fixed fine grid (R, reference/mixed/references.R)", () => {
+  // The grid's own optimum is known to about 2e-7 (numDeriv).
+  test("feet in horses in yards", () => {
+    expectFit(fitMixedLogistic(nested), "feet exact", 1e-6);
+  });
+
+  test("feet in horses", () => {
+    expectFit(fitMixedLogistic({ ...nested, groups: ["horse"] }), "horse exact", 1e-6);
+  });
+
+  test("cattle in herds", () => {
+    expectFit(fitMixedLogistic(cattle), "cbpp exact", 1e-6);
+  });
+
+  test("the whole covariance, SDs on the log scale", () => {
+    const { parameters } = fitMixedLogistic(nested);
+    expect(parameters.names).toEqual(["intercept", "wet", "hind", "log SD of yard", "log SD of horse"]);
+    // Small covariances come from numDeriv with some 1e-8 of error of their own.
+    const wanted = [...mixedReference("feet exact")("covariance").values()];
+    parameters.covariance.flat().forEach((value, i) => {
+      expect(Math.abs(value - wanted[i]!)).toBeLessThan(1e-6);
+    });
+  });
+
+  test("lme4's quadrature of 25 points, one random intercept", () => {
+    // lme4's optimiser stops some 4e-7 short.
+    for (const [fit, reference] of [
+      [fitMixedLogistic(cattle), "cbpp agq"],
+      [fitMixedLogistic({ ...nested, groups: ["horse"] }), "horse agq"],
+    ] as const) {
+      const wanted = mixedReference(reference);
+      expectNear(
+        fit.coefficients.map(({ estimate }) => estimate),
+        [...wanted("estimate").values()],
+        1e-6,
+      );
+      expectNear([fit.groups[0]!.sd], [...wanted("sd").values()], 1e-6);
+    }
+  });
+
+  test("lme4's own test of nine points and more on cbpp (lme4 1.1-31, tests/glmer-1.R)", () => {
+    const { coefficients } = fitMixedLogistic(cattle);
+    // Its values are those of nine points and a looser optimiser.
+    expect(Math.abs(coefficients[0]!.estimate + 1.39922533406847)).toBeLessThan(1e-5);
+    expect(Math.abs(coefficients[1]!.estimate + 0.991407294757321)).toBeLessThan(1e-5);
+  });
+});
+
+describe("joint Laplace approximation against glmmTMB settled by Newton's method; modes against lme4", () => {
+  test.each([
+    ["feet laplace", { ...nested, method: "laplace" }],
+    ["horse laplace", { ...nested, groups: ["horse"], method: "laplace" }],
+    ["cbpp laplace", { ...cattle, method: "laplace" }],
+  ] as const)("%s", (reference, options) => {
+    const fit = fitMixedLogistic(options);
+    // glmmTMB's errors come from differences of gradients with steps of their own.
+    expectFit(fit, reference, 1e-6);
+    expectModes(fit, reference);
+  });
+});
+
+describe("what comes with the estimates", () => {
+  const fit = fitMixedLogistic(nested);
+
+  test("limits by t with the degrees of freedom of R's nlme (lme(y ~ wet + hind, random = ~1 | yard/horse)$fixDF)", () => {
+    expect(fit.coefficients.map(({ df }) => df)).toEqual([22, 22, 491]);
+    const wet = fit.coefficients[1]!;
+    // qt(.975, 22) = 2.0738730679
+    expect((wet.upper - wet.estimate) / wet.se).toBeCloseTo(2.0738730679, 8);
+    expect(wet.oddsRatio.lower).toBeCloseTo(Math.exp(wet.lower), 12);
+  });
+
+  test("latent-scale correlations and median odds ratio of cbpp (closed forms of the SD)", () => {
+    const [herd] = fitMixedLogistic(cattle).groups;
+    expect(herd!.icc).toBeCloseTo(0.113039454936, 6);
+    expect(herd!.medianOddsRatio).toBeCloseTo(1.85456476486, 6);
+  });
+
+  test("correlation of two feet of a horse counts the yard too", () => {
+    const [yard, horse] = fit.groups;
+    const total = yard!.sd ** 2 + horse!.sd ** 2 + Math.PI ** 2 / 3;
+    expect(yard!.icc).toBeCloseTo(yard!.sd ** 2 / total, 12);
+    expect(horse!.icc).toBeCloseTo((yard!.sd ** 2 + horse!.sd ** 2) / total, 12);
+  });
+
+  test("counts, method and the likelihood's other names", () => {
+    expect(fit).toMatchObject({ n: 656, rowsUsed: 656, cases: 226, df: 5, level: 0.95, dropped: [], notes: [] });
+    expect(fit.groups.map(({ name, count }) => [name, count])).toEqual([
+      ["yard", 24],
+      ["horse", 164],
+    ]);
+    expect(fit.deviance).toBe(-2 * fit.logLik);
+    expect(fit.aic).toBe(fit.deviance + 10);
+    expect(fit.method).toContain("nested adaptive Gauss-Hermite quadrature, 15 x 21 points");
+    expect(fit.convergence).toMatchObject({ converged: true, nodes: [15, 21], note: null });
+    expect(Math.abs(fit.convergence.changeWithMoreNodes!)).toBeLessThan(1e-8);
+  });
+
+  test("nodes asked for are used, and a coarse rule says so", () => {
+    const coarse = fitMixedLogistic({ ...cattle, nodes: [2] });
+    expect(coarse.convergence).toMatchObject({ nodes: [2], converged: false });
+    expect(coarse.notes.join()).toMatch(/Quadrature is coarse/);
+    expect(fitMixedLogistic({ ...nested, nodes: [31, 41] }).logLik).toBeCloseTo(fit.logLik, 8);
+  });
+
+  test("another start leads to the same summit", () => {
+    const start = { coefficients: [0, 0, 1], sds: [2, 0.1] };
+    expectNear(
+      fitMixedLogistic({ ...nested, start }).coefficients.map(({ estimate }) => estimate),
+      fit.coefficients.map(({ estimate }) => estimate),
+      1e-7,
+    );
+  });
+});
+
+/** Feet whose log odds differ between yards, horses and with wet as told. */
+function simulated(yards: number, horses: number, [yardSd, horseSd]: readonly [number, number], seed: string) {
+  const random = seededRandom(seed);
+  return Array.from({ length: yards }, (_, y) => {
+    const [wet, yardEffect] = [random.normal(), random.normal(0, yardSd)];
+    return Array.from({ length: horses }, (_, h) => {
+      const logOdds = -0.5 + 0.5 * wet + yardEffect + random.normal(0, horseSd);
+      return ["LF", "RF", "LH", "RH"].map((foot) => {
+        return { yard: `y${y}`, horse: `h${h}`, foot, wet, thrush: random.bernoulli(1 / (1 + Math.exp(-logOdds))) };
+      });
+    });
+  }).flat(2);
+}
+
+describe("SDs of 0", () => {
+  // Two of four feet in every horse: horses and yards are more alike than chance would have them.
+  const alike = Array.from({ length: 160 }, (_, i) => {
+    return { yard: `y${i % 8}`, horse: `h${(i >> 2) % 40}`, wet: Math.sin(i), thrush: (i >> 1) % 2 === (i >> 3) % 2 };
+  })
+    .sort((a, b) => a.horse.localeCompare(b.horse))
+    .map((row, i) => ({ ...row, yard: `y${(i >> 2) % 8}` }));
+  const options = { rows: alike, outcome: "thrush", terms: ["wet"] } as const;
+
+  test.each(["quadrature", "laplace"] as const)("both 0: the fit is the plain logistic one (%s)", (method) => {
+    const mixed = fitMixedLogistic({ ...options, groups: ["yard", "horse"], method });
+    const plain = fitLogistic(options);
+    expect(mixed.groups.map(({ sd, boundary, lower, seLogSd }) => [sd, boundary, lower, seLogSd])).toEqual([
+      [0, true, null, null],
+      [0, true, null, null],
+    ]);
+    expect(mixed.notes.join()).toMatch(/SD is put at 0/);
+    expect(mixed.logLik).toBeCloseTo(plain.logLik, 9);
+    for (const key of ["estimate", "se"] as const) {
+      // Errors: differences of gradients against the closed form.
+      expectNear(
+        mixed.coefficients.map((row) => row[key]),
+        plain.coefficients.map((row) => row[key]),
+        1e-6,
+      );
+    }
+    expect(mixed.conditionalModes.flat().every(({ mode, sd }) => mode === 0 && sd === 0)).toBe(true);
+  });
+
+  test("yard SD 0: two levels come down to one", () => {
+    const rows = simulated(8, 8, [0, 1.5], "yards alike 2").map((row) => ({ ...row, stable: `${row.yard} ${row.horse}` }));
+    const two = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet"], groups: ["yard", "horse"], nodes: [15, 31] });
+    const one = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet"], groups: ["stable"], nodes: [31] });
+    expect(two.groups[0]!.boundary).toBe(true);
+    expect(two.logLik).toBeCloseTo(one.logLik, 9);
+    expect(two.groups[1]!.sd).toBeCloseTo(one.groups[0]!.sd, 7);
+    expect(two.coefficients[1]!.se).toBeCloseTo(one.coefficients[1]!.se, 7);
+  });
+});
+
+describe("faults", () => {
+  const rows = simulated(6, 6, [0.7, 1], "faults");
+  const options = { rows, outcome: "thrush", terms: ["wet"], groups: ["yard", "horse"] } as const;
+  const withRows = (change: (row: (typeof rows)[number], i: number) => object) => () =>
+    fitMixedLogistic({ ...options, rows: rows.map(change) });
+
+  test("separation", () => {
+    const fit = () =>
+      fitMixedLogistic({ ...options, terms: ["deep"], rows: rows.map((row) => ({ ...row, deep: row.thrush ? 2 : 1 })) });
+    expect(fit).toThrow(expect.objectContaining({ code: "separation" }));
+    expect(fit).toThrow(/"deep" tells the outcome "thrush" without error/);
+  });
+
+  test("collinear terms, an outcome that never changes", () => {
+    const twice = rows.map((row) => ({ ...row, wetter: 2 * row.wet + 1 }));
+    expect(faultCode(() => fitMixedLogistic({ ...options, rows: twice, terms: ["wet", "wetter"] }))).toBe("collinear");
+    expect(faultCode(withRows((row) => ({ ...row, thrush: false })))).toBe("no_variation");
+  });
+
+  test("one yard, one horse a yard, one foot a horse", () => {
+    expect(faultCode(() => fitMixedLogistic({ ...options, terms: [], rows: rows.filter(({ yard }) => yard === "y1") }))).toBe(
+      "too_few",
+    );
+    expect(faultCode(() => fitMixedLogistic({ ...options, rows: rows.filter(({ horse }) => horse === "h1") }))).toBe("too_few");
+    expect(faultCode(() => fitMixedLogistic({ ...options, rows: rows.filter(({ foot }) => foot === "LF") }))).toBe("too_few");
+  });
+
+  test("hardly a horse with more than one foot seen: said", () => {
+    const few = simulated(40, 12, [1, 0.8], "few feet").filter(
+      ({ foot, horse, yard }) => foot === "LF" || (horse === "h1" && yard < "y14"),
+    );
+    const { notes } = fitMixedLogistic({ ...options, rows: few });
+    expect(notes.join()).toMatch(/Only \d of 480 groups of horse have more than one observation/);
+  });
+
+  test("no degrees of freedom left for a term", () => {
+    const two = rows.filter(({ yard }) => yard === "y0" || yard === "y1");
+    expect(faultCode(() => fitMixedLogistic({ ...options, rows: two }))).toBe("too_few");
+  });
+
+  test("the outcome never differs within a horse", () => {
+    const fit = withRows((row) => ({ ...row, thrush: row.horse < "h3" }));
+    expect(faultCode(fit)).toBe("separation");
+    expect(fit).toThrow(/no finite estimate/);
+  });
+
+  test("NaN, text, an outcome of 2, cases above n, a negative n", () => {
+    expect(faultCode(withRows((row, i) => ({ ...row, wet: i === 3 ? NaN : row.wet })))).toBe("not_a_number");
+    expect(faultCode(withRows((row, i) => ({ ...row, wet: i === 3 ? "wet" : row.wet })))).toBe("not_a_number");
+    expect(faultCode(withRows((row, i) => ({ ...row, thrush: i === 3 ? 2 : row.thrush })))).toBe("out_of_range");
+    const counts = (cases: number, n: number) => () =>
+      fitMixedLogistic({ ...cattle, rows: herds.map((row, i) => (i === 0 ? { ...row, incidence: cases, size: n } : row)) });
+    expect(counts(5, 4)).toThrow(expect.objectContaining({ code: "out_of_range" }));
+    expect(faultCode(counts(0, -4))).toBe("out_of_range");
+    expect(faultCode(counts(1.5, 4))).toBe("not_a_count");
+  });
+
+  test("null leaves a row out and n of 0 too, both counted", () => {
+    const holed = herds.map((row, i) => ({
+      ...row,
+      period: i === 5 ? null : row["period"],
+      herd: i === 9 ? null : row["herd"],
+      ...(i === 20 ? { incidence: 0, size: 0 } : {}),
+    }));
+    const fit = fitMixedLogistic({ ...cattle, rows: holed });
+    expect(fit.dropped).toEqual([
+      { column: "period", reason: "period is not recorded", count: 1 },
+      { column: "herd", reason: "herd is not recorded", count: 1 },
+      { column: "size", reason: "size is 0", count: 1 },
+    ]);
+    const whole = fitMixedLogistic({ ...cattle, rows: herds.filter((_, i) => ![5, 9, 20].includes(i)) });
+    expect(fit.logLik).toBeCloseTo(whole.logLik, 10);
+    expect(fit.rowsUsed).toBe(53);
+  });
+
+  test("unknown columns, levels, nodes, starts", () => {
+    expect(faultCode(() => fitMixedLogistic({ ...options, groups: ["yard", "hors"] }))).toBe("unknown_column");
+    expect(faultCode(() => fitMixedLogistic({ ...options, level: 95 }))).toBe("out_of_range");
+    expect(faultCode(() => fitMixedLogistic({ ...options, nodes: [9] }))).toBe("length_mismatch");
+    expect(faultCode(() => fitMixedLogistic({ ...options, nodes: [9, 0] }))).toBe("out_of_range");
+    expect(faultCode(() => fitMixedLogistic({ ...options, start: { coefficients: [0], sds: [1, 1] } }))).toBe("length_mismatch");
+    expect(faultCode(() => fitMixedLogistic({ ...options, start: { coefficients: [0, 0], sds: [1, 0] } }))).toBe("out_of_range");
+  });
+});
+
+test("a hundred thousand rows", () => {
+  const rows = simulated(250, 100, [0.7, 1], "many");
+  const { n, coefficients, groups } = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet"], groups: ["yard", "horse"] });
+  expect(n).toBe(100_000);
+  // Within four standard errors of what was put in.
+  expect(Math.abs(coefficients[1]!.estimate - 0.5)).toBeLessThan(4 * coefficients[1]!.se);
+  expect(Math.abs(Math.log(groups[0]!.sd / 0.7))).toBeLessThan(4 * groups[0]!.seLogSd!);
+  expect(Math.abs(Math.log(groups[1]!.sd))).toBeLessThan(4 * groups[1]!.seLogSd!);
+});
