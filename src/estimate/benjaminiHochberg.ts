@@ -18,7 +18,7 @@ export function benjaminiHochberg(pValues: readonly (number | null)[]): (number 
   const adjusted: (number | null)[] = pValues.map(() => null);
   let smallest = 1;
   sorted.forEach(({ p, place }, i) => {
-    smallest = Math.min(smallest, (p * sorted.length) / (sorted.length - i));
+    smallest = Math.min(smallest, p * (sorted.length / (sorted.length - i)));
     adjusted[place] = smallest;
   });
   return adjusted;

@@ -1,8 +1,12 @@
 import { cephes } from "./cephes.js";
+import { findRoot } from "./findRoot.js";
 import { requireWithin } from "./requireWithin.js";
 
 /**
- * Value below which a beta variable with shapes `a` and `b` lies with probability `p`.
+ * Value below which a beta variable with shapes `a` and `b` lies with probability `p`. Keeps about 16 digits less those of the
+ * larger shape: 10 for a shape of a million.
+ *
+ * Method: the inverse of cephes; where that stops early, as it does far in the tails, the root is found again by bracketing.
  *
  * Errors: `not_a_number`; `out_of_range`.
  */
@@ -10,5 +14,9 @@ export function betaQuantile(p: number, a: number, b: number): number {
   requireWithin("probability", p, 0, 1);
   requireWithin("first shape", a, Number.MIN_VALUE, Infinity);
   requireWithin("second shape", b, Number.MIN_VALUE, Infinity);
-  return p === 0 || p === 1 ? p : cephes().incbi(a, b, p);
+  if (p === 0 || p === 1) return p;
+  const { incbet, incbi } = cephes();
+  const quick = incbi(a, b, p);
+  const off = Math.abs(incbet(a, b, quick) - p);
+  return off < 1e-9 * Math.min(p, 1 - p) ? quick : findRoot((x) => incbet(a, b, x) - p, 0, 1);
 }

@@ -3,6 +3,7 @@ import { requireWithin } from "./requireWithin.js";
 
 /**
  * Value below which a chi-square variable with `df` degrees of freedom lies with probability `p`; infinite at 1.
+ * Accurate to about 1e-16 / p of itself: good for limits, not for tails far below 1e-6.
  *
  * Errors: `not_a_number`; `out_of_range`.
  */

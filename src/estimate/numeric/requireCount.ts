@@ -9,9 +9,5 @@ import { requireNumber } from "./requireNumber.js";
 export function requireCount(name: string, value: number): number {
   requireNumber(name, value);
   if (Number.isSafeInteger(value) && value >= 0) return value;
-  throw new EstimateError(
-    "not_a_count",
-    `${name} is ${value}, which is not a count.`,
-    `Give ${name} as a whole number, 0 or more.`,
-  );
+  throw new EstimateError("not_a_count", `Found ${value} as ${name}; a count is needed.`, "Give a whole number, 0 or more.");
 }

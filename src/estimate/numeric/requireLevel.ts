@@ -11,7 +11,7 @@ export function requireLevel(level: number): number {
   if (level > 0 && level < 1) return level;
   throw new EstimateError(
     "out_of_range",
-    `The confidence level is ${level}; it must lie between 0 and 1.`,
+    `Found ${level} as confidence level; it must lie between 0 and 1.`,
     "Give the level as a fraction, such as 0.95.",
   );
 }

@@ -9,7 +9,7 @@ export function requireNumber(name: string, value: number): number {
   if (typeof value === "number" && Number.isFinite(value)) return value;
   throw new EstimateError(
     "not_a_number",
-    `${name} is ${String(value)}, which is not a finite number.`,
+    `Found ${String(value)} as ${name}; a finite number is needed.`,
     "Leave out what was not recorded (as null) before estimating; a missing value is never NaN.",
   );
 }

@@ -13,9 +13,10 @@ export function tQuantile(p: number, df: number): number {
   if (p === 0.5) return 0;
   if (p === 0 || p === 1) return p === 0 ? -Infinity : Infinity;
   const tails = 2 * Math.min(p, 1 - p);
-  // t^2 / (df + t^2) and its complement are both beta; the smaller of the two is the accurate one.
+  // t^2 / (df + t^2) and its complement are both beta. Each loses digits where it, or its probability, is close to 1.
   const inner = betaQuantile(1 - tails, 0.5, df / 2);
   const outer = betaQuantile(tails, df / 2, 0.5);
-  const t = Math.sqrt((df * (inner < 0.5 ? inner : 1 - outer)) / (inner < 0.5 ? 1 - inner : outer));
+  const ratio = inner < tails ? inner / (1 - inner) : (1 - outer) / outer;
+  const t = Math.sqrt(df * ratio);
   return p > 0.5 ? t : -t;
 }

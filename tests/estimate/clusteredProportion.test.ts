@@ -1,0 +1,159 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { clopperPearsonInterval } from "../../src/estimate/clopperPearsonInterval.js";
+import { clusteredProportion } from "../../src/estimate/clusteredProportion.js";
+import { tQuantile } from "../../src/estimate/numeric/tQuantile.js";
+import { wilsonInterval } from "../../src/estimate/wilsonInterval.js";
+import { closedForm } from "./closedForm.js";
+import { cattleHerds, clustersOf, litters, swabs, wheeze } from "./clusterData.js";
+import { faultCode } from "./faultCode.js";
+import { expectNear } from "./reference.js";
+
+// R 4.2.2 and survey 4.1-1: svydesign(ids = ~herd, weights = ~1), svymean, svyciprop(method = "logit"), confint with df = K - 1. In order:
+// K, n, cases, p, standard error, design effect, effective n, Wilson on it, logit-t limits, and Wald-t limits as a check of the error.
+// prettier-ignore
+const table = [
+  ["cbpp, all periods", cattleHerds(false), [15, 842, 99, 0.11757719715, 0.0231482457969, 4.34858973726, 193.625991614, 0.0794786483686, 0.17055476975, 0.0762729201725, 0.176963989516, 0.0679291477159, 0.167225246583]],
+  ["cbpp, period 1", cattleHerds(true), [15, 278, 61, 0.219424460432, 0.0487590733343, 3.85883052588, 72.0425523058, 0.139435219993, 0.327820722728, 0.132434909272, 0.341088397866, 0.114846649029, 0.324002271834]],
+  ["bacteria", swabs(), [50, 220, 177, 0.804545454545, 0.0333926376999, 1.5600113984, 141.024610606, 0.731391931598, 0.86154752357, 0.728735059408, 0.863147865409, 0.737440436721, 0.87165047237]],
+  ["ohio", wheeze(), [537, 2148, 326, 0.151769087523, 0.0111261104538, 2.065492358, 1039.94575031, 0.131246376751, 0.174854992591, 0.1311796624, 0.174939446545, 0.129912959434, 0.173625215613]],
+] as const;
+
+test.each(table)("%s, as R package survey has it", (_, clusters, wanted) => {
+  const r = clusteredProportion(clusters);
+  const reach = tQuantile(0.975, r.clusters - 1) * r.se!;
+  const found = [
+    ...[
+      r.clusters,
+      r.n,
+      r.cases,
+      r.estimate,
+      r.se,
+      r.designEffect,
+      r.effectiveN,
+      r.lower,
+      r.upper,
+      r.logitT.lower,
+      r.logitT.upper,
+    ],
+    ...[r.estimate - reach, r.estimate + reach],
+  ];
+  // Ten to twelve printed digits.
+  expectNear(found, wanted, 1e-9);
+});
+
+test("the error and the logit limits are those of an independence GEE by geepack, times K/(K-1)", () => {
+  const r = clusteredProportion(swabs());
+  // geeglm stops iterating at about 1e-8.
+  expectNear([r.se], closedForm("bacteria se"), 1e-7);
+  expectNear([r.logitT.lower, r.logitT.upper], closedForm("bacteria logit limits"), 1e-7);
+});
+
+test("litters of rats, by R package aod", () => {
+  const { se, designEffect } = clusteredProportion(litters.control);
+  const treated = clusteredProportion(litters.treated);
+  expectNear([se! ** 2, designEffect], [0.000709941185146, 1.23249539431], 1e-10);
+  expectNear([treated.se! ** 2, treated.designEffect], [0.00479224990727, 3.95286062596], 1e-10);
+});
+
+test("four horses worked by hand: standard error 0.1614, against 0.1210 for independent feet", () => {
+  const { estimate, se } = clusteredProportion(clustersOf("3/4 0/4 1/4 2/4"));
+  // Sum of (y - 4 x 0.375)^2 is 5, so the variance is 4/3 x 5 / 16^2.
+  expectNear([estimate, se], [0.375, Math.sqrt((4 / 3) * (5 / 256))], 1e-14);
+});
+
+describe("no spread between clusters never gives a zero width", () => {
+  test("no cases: exact limits on the clusters, and it says so", () => {
+    const r = clusteredProportion(clustersOf("0/4 0/4 0/4 0/2"));
+    const exact = clopperPearsonInterval(0, 4);
+    expect([r.estimate, r.lower, r.upper, r.se, r.designEffect, r.effectiveN]).toEqual([0, 0, exact.upper, null, null, 4]);
+    expect(r.logitT).toEqual({ lower: 0, upper: exact.upper });
+    expect(r.note).toMatch(/None of the 14/);
+  });
+
+  test("nothing but cases", () => {
+    const r = clusteredProportion(clustersOf("4/4 4/4 1/1"));
+    expect([r.estimate, r.lower, r.upper]).toEqual([1, clopperPearsonInterval(3, 3).lower, 1]);
+    expect(r.note).toMatch(/All of the 9/);
+  });
+
+  test("the same proportion everywhere: Wilson with design effect 1", () => {
+    const r = clusteredProportion(clustersOf("1/4 2/8 1/4"));
+    const { lower, upper } = wilsonInterval(4, 16);
+    expect([r.lower, r.upper, r.logitT]).toEqual([lower, upper, { lower, upper }]);
+    expect(r.note).toMatch(/same proportion/);
+  });
+
+  test("a design effect below 1 does not narrow the limits", () => {
+    const r = clusteredProportion(clustersOf("1/4 1/4 2/4 1/4"));
+    const { lower, upper } = wilsonInterval(5, 16);
+    expect(r.designEffect).toBeLessThan(1);
+    expectNear([r.lower, r.upper], [lower, upper], 1e-14);
+    expect(r.note).toMatch(/below 1/);
+  });
+
+  test("one cluster has an estimate and no limits", () => {
+    const r = clusteredProportion(clustersOf("1/4"));
+    expect([r.estimate, r.lower, r.upper, r.logitT, r.se]).toEqual([0.25, null, null, { lower: null, upper: null }, null]);
+    expect(r.note).toMatch(/one cluster/);
+  });
+});
+
+const cluster = fc
+  .integer({ min: 1, max: 12 })
+  .chain((n) => fc.record({ cases: fc.integer({ min: 0, max: n }), n: fc.constant(n) }));
+const herd = fc.array(cluster, { minLength: 2, maxLength: 25 });
+
+describe("for any clusters", () => {
+  test("both intervals hold the estimate, stay within 0 and 1 and have a width", () => {
+    fc.assert(
+      fc.property(herd, (clusters) => {
+        const { estimate, lower, upper, logitT } = clusteredProportion(clusters);
+        for (const [low, high] of [
+          [lower!, upper!],
+          [logitT.lower!, logitT.upper!],
+        ] as const) {
+          expect(0 <= low && low <= estimate && estimate <= high && high <= 1).toBe(true);
+          expect(high).toBeGreaterThan(low);
+        }
+      }),
+    );
+  });
+
+  test("order does not matter, empty clusters do not count, and a higher level is wider", () => {
+    fc.assert(
+      fc.property(herd, (clusters) => {
+        const one = clusteredProportion(clusters);
+        const other = clusteredProportion([{ cases: 0, n: 0 }, ...clusters].reverse());
+        expectNear([other.lower, other.upper, other.icc ?? 0], [one.lower!, one.upper!, one.icc ?? 0], 1e-9);
+        expect(other.clusters).toBe(clusters.length);
+        const wide = clusteredProportion(clusters, { level: 0.99 });
+        expect(wide.lower! <= one.lower! && wide.upper! >= one.upper!).toBe(true);
+        expect(wide.logitT.lower! <= one.logitT.lower! && wide.logitT.upper! >= one.logitT.upper!).toBe(true);
+      }),
+    );
+  });
+
+  test("clusters of one are independent observations, but for K/(K-1)", () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 1 }), { minLength: 3, maxLength: 60 }), (findings) => {
+        const k = findings.length;
+        const cases = findings.reduce((a, b) => a + b, 0);
+        fc.pre(cases > 0 && cases < k);
+        const r = clusteredProportion(findings.map((finding) => ({ cases: finding, n: 1 })));
+        expectNear([r.designEffect], [k / (k - 1)], 1e-10);
+      }),
+    );
+  });
+});
+
+test.each([
+  [[], "empty"],
+  [[{ cases: 0, n: 0 }], "empty"],
+  [[{ cases: 3, n: 2 }], "out_of_range"],
+  [[{ cases: 1, n: 0 }], "empty"],
+  [[{ cases: -1, n: 2 }], "not_a_count"],
+  [[{ cases: NaN, n: 2 }], "not_a_number"],
+])("%j is %s", (clusters, code) => {
+  expect(faultCode(() => clusteredProportion(clusters))).toBe(code);
+});

@@ -1,0 +1,16 @@
+import { expect, test } from "vitest";
+import { chiSquareQuantile } from "../../../src/estimate/numeric/chiSquareQuantile.js";
+import { closedForm, closedFormCases } from "../closedForm.js";
+import { faultCode } from "../faultCode.js";
+import { expectNear } from "../reference.js";
+
+test.each(closedFormCases("qchisq "))("%s by R's qchisq", (name) => {
+  const [p, df] = name.split(" ").map(Number) as [number, number];
+  // 1 - p is what is inverted, so digits go below p = 1e-6.
+  expectNear([chiSquareQuantile(p, df)], closedForm(`qchisq ${name}`), Math.max(1e-12, 3e-16 / p));
+});
+
+test("ends and errors", () => {
+  expect([chiSquareQuantile(0, 3), chiSquareQuantile(1, 3)]).toEqual([0, Infinity]);
+  expect(faultCode(() => chiSquareQuantile(0.5, -1))).toBe("out_of_range");
+});
