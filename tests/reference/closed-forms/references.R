@@ -123,7 +123,7 @@ put("trend heterogeneity", unlist(prop.test(c(20, 15, 9, 5, 4), c(31, 28, 30, 33
 
 # Rates.
 for (v in list(c(0, 12, .95), c(3, 1, .9), c(15, 1234.5, .95), c(137, 24.19893, .95), c(2500, 80, .99)))
-  put(sprintf("rate %g/%g %g", v[1], v[2], v[3]), poisson.test(v[1], v[2], conf.level = v[3])$conf.int)
+  put(sprintf("rate %.10g/%.10g %g", v[1], v[2], v[3]), poisson.test(v[1], v[2], conf.level = v[3])$conf.int)
 for (v in list(c(11, 800, 21, 3011), c(0, 40, 6, 55), c(30, 100, 18, 95))) {
   r <- poisson.test(v[c(1, 3)], v[c(2, 4)])
   put(paste("rate ratio", paste(v, collapse = " ")), c(r$estimate, r$conf.int, r$p.value))
