@@ -4,6 +4,8 @@ import { createRequire } from "node:module";
 import { join, resolve } from "node:path";
 import type TypeScript from "typescript";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { runNotebook } from "../../src/run/runNotebook.js";
+import { codeCell, notebookOf } from "../run/notebookOf.js";
 import { root, trackedFiles } from "./trackedFiles.js";
 
 vi.setConfig({ testTimeout: 120_000, hookTimeout: 180_000 });
@@ -132,4 +134,18 @@ test("what is exported can be asked for with require, as cells do, and is there"
   const run = spawnSync(process.execPath, ["--no-warnings", "-e", script], { cwd: scratch, encoding: "utf8" });
   expect(run.stderr).toBe("");
   expect(JSON.parse(run.stdout)).toEqual({ next: "2025-02-01", hint: "Do this.", there: values });
+});
+
+test("a cell of a notebook imports it, with its types", async () => {
+  const cell =
+    'import { dayNumber, prevalence } from "underfoot";\nconst day: number = dayNumber("1970-01-02");\nconsole.log(day, typeof prevalence);';
+  const { notebook, warnings } = await runNotebook(notebookOf(cell), { folder: scratch });
+  expect(warnings).toEqual([]);
+  expect(notebook.cells).toEqual([
+    { ...codeCell(cell, "c1"), execution_count: 1, outputs: [{ output_type: "stream", name: "stdout", text: "1 function\n" }] },
+  ]);
+  const wrong = notebookOf('import { dayNumber } from "underfoot";\ndayNumber(3);');
+  await expect(runNotebook(wrong, { folder: scratch })).rejects.toThrow(
+    /Argument of type 'number' is not assignable to parameter of type 'string'/,
+  );
 });
