@@ -113,7 +113,7 @@ function layersOf(rows: readonly IntervalKeepingRow[]): Record<string, unknown>[
   const order = { field: "order", type: "quantitative" };
   return [
     {
-      mark: { type: "bar", stroke: palette.paper, strokeWidth: 1.5, height: { band: 0.78 } },
+      mark: { type: "bar", stroke: palette.quietInk, strokeWidth: 0.8, height: { band: 0.78 } },
       encoding: {
         y,
         x,
@@ -132,7 +132,8 @@ function layersOf(rows: readonly IntervalKeepingRow[]): Record<string, unknown>[
             direction: "horizontal",
             symbolType: "square",
             symbolSize: 160,
-            symbolStrokeWidth: 0,
+            symbolStrokeColor: palette.quietInk,
+            symbolStrokeWidth: 0.8,
           },
         },
         tooltip: [

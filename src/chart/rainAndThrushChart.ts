@@ -121,7 +121,13 @@ function rainPanel(months: readonly string[], width: number): Record<string, unk
     layer: [
       {
         transform: [{ filter: "isValid(datum.rainMm)" }],
-        mark: { type: "bar", color: palette.skyBlue, width: span <= few ? 36 : { band: 0.7 } },
+        mark: {
+          type: "bar",
+          color: palette.skyBlue,
+          stroke: palette.blue,
+          strokeWidth: 1,
+          width: span <= few ? 36 : { band: 0.7 },
+        },
         encoding: {
           x,
           y: { field: "rainMm", type: "quantitative", title: "Rain (mm)", scale: { zero: true }, axis: { tickCount: 4 } },

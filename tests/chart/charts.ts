@@ -46,7 +46,7 @@ export const horses = frozen([
   { horseId: "Ember", frontIndex: 0.95, hindIndex: 0.95 },
   { horseId: "Flint", frontIndex: null, hindIndex: 0.93 },
 ]);
-export const shapeOptions = frozen({ medians: { front: 0.965, hind: 0.95 }, taken: "after trimming, last visit" });
+export const shapeOptions = frozen({ medians: { front: 0.97, hind: 0.95 }, taken: "after trimming, last visit" });
 
 export const bands = frozen([
   { band: "0 to 9", ...share(20, 300, 0.043, 0.1) },

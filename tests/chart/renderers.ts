@@ -1,5 +1,6 @@
 import { createRequire } from "node:module";
 import * as vega from "vega";
+import type { LoggerInterface } from "vega";
 import * as vegaLite from "vega-lite";
 import type { Chart } from "../../src/chart/Chart.js";
 
@@ -41,8 +42,11 @@ export interface Scene {
 /** Compiles and runs a chart without a screen. */
 export async function scene(chart: Chart, { vega: runtime, vegaLite: compiler }: Renderer): Promise<Scene> {
   const complaints: string[] = [];
-  const note = (...said: readonly unknown[]) => complaints.push(said.map(String).join(" "));
-  const logger = { level: () => logger, error: note, warn: note, info: () => logger, debug: () => logger };
+  const note = (...said: readonly unknown[]) => {
+    complaints.push(said.map(String).join(" "));
+    return logger;
+  };
+  const logger: LoggerInterface = { level: () => logger, error: note, warn: note, info: () => logger, debug: () => logger };
   const compiled = compiler.compile(chart.spec as never, { logger }).spec;
   // Vega writes its own marks into the data rows.
   const view = new runtime.View(runtime.parse(structuredClone(compiled)), { renderer: "none", logger });
@@ -66,7 +70,7 @@ interface Mark {
 }
 
 function walk(mark: Mark, into: Scene["items"][number][]): void {
-  if (mark.role !== undefined && /axis|legend|title|frame/.test(mark.role)) return;
+  if (mark.role !== undefined && /axis|legend|title/.test(mark.role)) return;
   for (const item of mark.items) {
     if (mark.marktype === "group") for (const inner of item.items ?? []) walk(inner, into);
     else into.push({ type: mark.marktype, datum: item.datum ?? {}, ...(item.text === undefined ? {} : { text: item.text }) });

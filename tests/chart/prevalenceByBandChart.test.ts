@@ -1,0 +1,42 @@
+import { describe, expect, test } from "vitest";
+import { prevalenceByBandChart } from "../../src/chart/prevalenceByBandChart.js";
+import { bandOptions, bands } from "./charts.js";
+import { renderers, scene } from "./renderers.js";
+
+describe.each(renderers)("drawn by $name", (renderer) => {
+  test("a point and a line for each band with a share, a count for each band", async () => {
+    const { items } = await scene(prevalenceByBandChart(bands, bandOptions), renderer);
+    const drawn = (type: string) => items.filter((item) => item.type === type).map((item) => item.datum["band"]);
+    expect(drawn("symbol")).toEqual(["0 to 9", "10 to 49", "50 and more"]);
+    expect(drawn("rule")).toEqual(["0 to 9", "10 to 49", "50 and more"]);
+    expect(items.filter((item) => item.type === "text").map((item) => item.text)).toEqual(["300", "400", "4", "0", "n"]);
+  });
+
+  test("an estimate without an interval is a point alone", async () => {
+    const row = { band: "0 to 9", estimate: 0.2, lower: null, upper: null, cases: 2, n: 10 };
+    const { items } = await scene(prevalenceByBandChart([row], bandOptions), renderer);
+    expect(items.filter((item) => item.type === "rule")).toEqual([]);
+    expect(items.filter((item) => item.type === "symbol")).toHaveLength(1);
+  });
+});
+
+test("bands keep the order of the rows", () => {
+  const { spec } = prevalenceByBandChart(bands, bandOptions);
+  expect(JSON.stringify(spec)).toContain(`"domain":["0 to 9","10 to 49","50 and more","not known"]`);
+});
+
+test("title and reading come from the bands that can be judged; the level is the one given", () => {
+  const { title, reading, table } = prevalenceByBandChart(bands, bandOptions);
+  expect(title).toBe("Thrush was most frequent at 10 to 49: rain in the 14 days before the visit (mm)");
+  expect(reading).toContain("0 to 9: 7% (90% interval 4% to 10%, 300 feet seen); 10 to 49: 23%");
+  expect(table.columns.map((column) => column.title)).toContain("90% interval, from");
+  expect(table.greyed).toEqual([{ row: 2, reason: "too few to judge" }]);
+});
+
+test("without a share, words stand instead", () => {
+  expect(prevalenceByBandChart(bands.slice(3), bandOptions).reading).toBe("No band has a share with thrush.");
+});
+
+test("an infinite limit is refused", () => {
+  expect(() => prevalenceByBandChart([{ ...bands[0]!, upper: Infinity }], bandOptions)).toThrow(/upper is Infinity/);
+});
