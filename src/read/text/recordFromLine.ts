@@ -70,7 +70,7 @@ function withBareQuotes(line: string, shape: RecordShape): FoundRecord | null {
 function parsed(lines: readonly string[], shape: RecordShape, relaxed: boolean): readonly string[] | "open" | "broken" {
   const { delimiter } = shape;
   try {
-    const options = { delimiter, record_delimiter: "\n", relax_column_count: true, trim: true, relax_quotes: relaxed };
+    const options = { delimiter, record_delimiter: "\n", relax_column_count: true, trim: !relaxed, relax_quotes: relaxed };
     const records = parse(lines.join("\n"), options);
     return (records.length === 1 ? records[0] : undefined) ?? "broken";
   } catch (error) {

@@ -58,9 +58,10 @@ function halfLineEnd(bytes: Buffer): Buffer {
 
 /** Just after the first line end, or -1. */
 function firstLineEnd(bytes: Buffer): number {
-  const at = bytes.findIndex((byte, index) => byte === LF || (byte === CR && index < bytes.length - 1));
-  if (at === -1) return -1;
-  return bytes[at] === CR && bytes[at + 1] === LF ? at + 2 : at + 1;
+  const lf = bytes.indexOf(LF);
+  const cr = bytes.subarray(0, lf === -1 ? bytes.length - 1 : lf).indexOf(CR);
+  if (cr === -1) return lf === -1 ? -1 : lf + 1;
+  return cr + 1 === lf ? lf + 1 : cr + 1;
 }
 
 function lastLineEnd(bytes: Buffer): number {

@@ -1,0 +1,67 @@
+import { expect, test } from "vitest";
+import { textBlocks } from "../../../src/read/text/textBlocks.js";
+import { chunksOf } from "./rowsOf.js";
+
+async function linesOf(content: string | Uint8Array, size?: number): Promise<string[]> {
+  const told: string[] = [];
+  for await (const { lines, faults } of textBlocks(chunksOf(content, size))) {
+    lines.forEach((line, index) => {
+      const fault = faults.get(index);
+      told.push(fault === undefined ? line : `!${fault}`);
+    });
+  }
+  return told;
+}
+
+const sizes = [1, 2, 3, 5, 7, 1000];
+
+test.each(sizes)("LF, CR LF and CR end a line, wherever the chunks of %i bytes are cut", async (size) => {
+  expect(await linesOf("a\r\nb\rc\n\r\n\r\rd", size)).toEqual(["a", "b", "c", "", "", "", "d"]);
+});
+
+test.each(sizes)("a byte order mark is taken off once, in chunks of %i bytes", async (size) => {
+  expect(await linesOf("\uFEFFa\n\uFEFFb", size)).toEqual(["a", "\uFEFFb"]);
+});
+
+test.each(sizes)("letters of several bytes survive chunks of %i bytes", async (size) => {
+  expect(await linesOf("é\nföhr 🐴\n", size)).toEqual(["é", "föhr 🐴"]);
+});
+
+test.each(sizes)("a line with bytes that are not UTF-8 is marked and no other, in chunks of %i bytes", async (size) => {
+  const bytes = Buffer.concat([Buffer.from("ä\n"), Buffer.from([0x66, 0xe9, 0x0a]), Buffer.from("é\r\n")]);
+  expect(await linesOf(bytes, size)).toEqual(["ä", "!not_utf8", "é"]);
+});
+
+test("a replacement character that stands in the file is text", async () => {
+  expect(await linesOf("a\uFFFDb\n")).toEqual(["a\uFFFDb"]);
+});
+
+test("a line with NUL bytes is marked", async () => {
+  expect(await linesOf("a\nb\0\nc")).toEqual(["a", "!nul_byte", "c"]);
+});
+
+test.each([
+  ["LF", "\n"],
+  ["CR LF", "\r\n"],
+  ["CR", "\r"],
+])("a line of ten million bytes ended by %s is one marked line and not kept", async (_, end) => {
+  for (const size of [65_536, 999_999, 1_000_001]) {
+    const text = `a${end}${"x".repeat(10_000_000)}${end}b${end}`;
+    expect(await linesOf(text, size)).toEqual(["a", "!line_too_long", "b"]);
+  }
+});
+
+test("a long line that is cut in the middle of a CR LF ends once", async () => {
+  const text = `${"x".repeat(2_000_000)}\r\nb`;
+  expect(await linesOf(text, 2_000_001)).toEqual(["!line_too_long", "b"]);
+  expect(await linesOf(`${"x".repeat(2_000_000)}\rb`, 2_000_001)).toEqual(["!line_too_long", "b"]);
+});
+
+test("a line of exactly a million bytes is text", async () => {
+  expect((await linesOf(`${"x".repeat(1_000_000)}\nb`))[0]).toHaveLength(1_000_000);
+});
+
+test("no bytes, no lines", async () => {
+  expect(await linesOf("")).toEqual([]);
+  expect(await linesOf("\uFEFF")).toEqual([]);
+});
