@@ -57,7 +57,7 @@ export function horseHistory(horse: DistrictHorse, world: DistrictWorld, random:
 
 function firstDay(horse: DistrictHorse, planned: number, random: RandomSource): number {
   const start = dayNumber(districtCalendar.firstVisit)!;
-  if (horse.joinedOn === null) return farrierDay(horse.yardId, start + random.integer(0, planned - 1), start);
+  if (horse.joinedOn === null) return farrierDay(horse.yardId, start + (horse.lost ? 0 : random.integer(0, planned - 1)), start);
   const joined = dayNumber(horse.joinedOn)!;
   return farrierDay(horse.yardId, joined + random.integer(2, 12), joined + 1);
 }
