@@ -6,7 +6,9 @@ import { build } from "esbuild";
 
 process.chdir(`${import.meta.dirname}/..`);
 rmSync("dist", { recursive: true, force: true });
-const types = spawnSync(process.execPath, ["node_modules/typescript/bin/tsc", "-p", ".config/tsconfig.build.json"], { stdio: "inherit" });
+const types = spawnSync(process.execPath, ["node_modules/typescript/bin/tsc", "-p", ".config/tsconfig.build.json"], {
+  stdio: "inherit",
+});
 if (types.status !== 0) process.exit(1);
 await build({
   entryPoints: ["src/index.ts", "src/cli.ts"],

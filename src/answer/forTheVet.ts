@@ -6,7 +6,7 @@ import type { Answer, NotEnoughData } from "./Answer.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { listed } from "./words/listed.js";
-import { longDate } from "./words/longDate.js";
+import { shortDate } from "./words/shortDate.js";
 
 const id = "for-the-vet";
 const question = "Which feet are the vet's?";
@@ -23,7 +23,7 @@ export function forTheVet(study: Study): Answer | NotEnoughData {
   const now =
     horses.length === 0
       ? "No finding of a horse's last visit is marked as the vet's."
-      : `At their last visit ${counted(horses.length, "horse")} had a finding recorded that is the vet's: ${listed(horses)}.`;
+      : `At their last visit ${counted(horses.length, "horse")} had a finding recorded that is the vet's: ${listed(horses, 12)}.`;
   return {
     kind: "answer",
     id,
@@ -55,7 +55,7 @@ function tableOf(flags: readonly VetFlag[], yardOf: (flag: VetFlag) => string | 
       { name: "foot", title: "Foot" },
       { name: "date", title: "Seen on" },
       { name: "recorded", title: "What was recorded" },
-      { name: "vet", title: "Vet already involved" },
+      { name: "vet", title: "Vet involved" },
     ],
     rows: [...flags]
       .sort((a, b) => (a.urgency === b.urgency ? 0 : a.urgency === "now" ? -1 : 1))
@@ -64,7 +64,7 @@ function tableOf(flags: readonly VetFlag[], yardOf: (flag: VetFlag) => string | 
         horse: flag.horseId,
         yard: yardOf(flag),
         foot: flag.foot === null ? "the horse" : footInWords(flag.foot),
-        date: longDate(flag.visitDate),
+        date: shortDate(flag.visitDate),
         recorded: flag.recorded,
         vet: flag.vetInvolved === null ? "not recorded" : flag.vetInvolved ? "yes" : "no",
       })),

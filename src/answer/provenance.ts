@@ -2,10 +2,11 @@ import type { Table } from "../chart/Table.js";
 import { asOfDate } from "../derive/asOfDate.js";
 import type { Study } from "../study/Study.js";
 import { version } from "../study/version.js";
+import { settingsTable } from "./settingsTable.js";
 
 /** What the numbers rest on, so that they can be made again: the files with their checksums, the settings, the versions. */
 export function provenance(study: Pick<Study, "report" | "settings" | "visits">): Table[] {
-  return [inputs(study), settings(study), versions()];
+  return [inputs(study), settingsTable({ ...study.settings, asOf: asOfDate(study) }), versions()];
 }
 
 function inputs({ report }: Pick<Study, "report">): Table {
@@ -19,18 +20,6 @@ function inputs({ report }: Pick<Study, "report">): Table {
       { name: "sha256", title: "SHA-256 of the file" },
     ],
     rows: report.inputs.map(({ file, rowsRead, accepted, setAside, sha256 }) => ({ file, rowsRead, accepted, setAside, sha256 })),
-  };
-}
-
-function settings(study: Pick<Study, "settings" | "visits">): Table {
-  const entries = Object.entries({ ...study.settings, asOf: asOfDate(study) });
-  return {
-    caption: "Settings in use",
-    columns: [
-      { name: "name", title: "Setting" },
-      { name: "value", title: "Value" },
-    ],
-    rows: entries.map(([name, value]) => ({ name, value: Array.isArray(value) ? value.join(", ") : String(value) })),
   };
 }
 

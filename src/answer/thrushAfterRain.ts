@@ -45,16 +45,17 @@ export function thrushAfterRain(study: Study): Answer | NotEnoughData {
   if (driest === undefined || wettest === undefined || driest === wettest) {
     return notEnough(`Fewer than two bands of rain hold ${counted(minimumHorses, "horse")} with a graded frog.`);
   }
+  const words = (band: string) => bands.find(({ name }) => name === band)?.words ?? band;
   const known = rows.filter((row) => row.rainMm !== null && row.case !== null).length;
   return {
     kind: "answer",
     id,
     question,
-    sentence: `Thrush went with ${howSure(wettest)} of feet after the most rain (${wettest.band} in ${windowDays} days) and ${howSure(driest)} after the least (${driest.band}).`,
+    sentence: `After the most rain, ${words(wettest.band)} in ${windowDays} days, ${howSure(wettest)} of feet had thrush; after the least, ${words(driest.band)}, ${howSure(driest)}.`,
     tables: [],
     charts: [
       prevalenceByBandChart(drawn, {
-        bandTitle: `Rain in the ${windowDays} days before the visit`,
+        bandTitle: `Rain in the ${windowDays} days before the visit (mm)`,
         level,
         unit: "feet seen",
         finding: "thrush",

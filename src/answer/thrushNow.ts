@@ -65,9 +65,8 @@ function levels(estimates: readonly PrevalenceEstimate[]): Answer["tables"][numb
       { name: "estimate", title: "Share", percent: true },
       { name: "lower", title: "From", percent: true },
       { name: "upper", title: "To", percent: true },
-      { name: "method", title: "Interval" },
     ],
-    rows: estimates.map(({ unit, cases, n, missing, estimate, lower, upper, method }) => ({
+    rows: estimates.map(({ unit, cases, n, missing, estimate, lower, upper }) => ({
       unit: names[unit],
       cases,
       n,
@@ -75,7 +74,6 @@ function levels(estimates: readonly PrevalenceEstimate[]): Answer["tables"][numb
       estimate,
       lower,
       upper,
-      method,
     })),
   };
 }

@@ -5,7 +5,7 @@ import { scrollHtml } from "./html/scrollHtml.js";
 import { tableHtml } from "./html/tableHtml.js";
 import type { Page } from "./Page.js";
 import { reportTables } from "./reportTables.js";
-import { settingsTable } from "./settingsTable.js";
+import { settingsTable } from "../answer/settingsTable.js";
 
 // Nothing may be loaded and nothing may run, whatever a horse is called.
 const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";

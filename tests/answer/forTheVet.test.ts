@@ -22,7 +22,7 @@ test("what was found at a horse's last visit stands first; older findings are co
       horse: "Kestrel",
       yard: "North",
       foot: "off hind",
-      date: "17 February 2025",
+      date: "17 Feb 2025",
       recorded: "crack starting at the coronet",
       vet: "no",
     },

@@ -3,9 +3,10 @@ import { expect, test } from "vitest";
 import { rainBands } from "../../src/derive/rainBands.js";
 
 test("bands are named as they are read", () => {
-  expect(rainBands([20, 40]).map((band) => band.name)).toEqual(["under 20 mm", "20-40 mm", "40 mm and more"]);
+  expect(rainBands([20, 40]).map((band) => band.name)).toEqual(["under 20", "20-40", "40 or more"]);
+  expect(rainBands([20, 40]).map((band) => band.words)).toEqual(["under 20 mm", "20 to 40 mm", "40 mm or more"]);
   expect(rainBands([]).map((band) => band.name)).toEqual(["any"]);
-  expect(rainBands([0, 15, 15]).map((band) => band.name)).toEqual(["under 15 mm", "15 mm and more"]);
+  expect(rainBands([0, 15, 15]).map((band) => band.name)).toEqual(["under 15", "15 or more"]);
 });
 
 test("every amount is in exactly one band", () => {
