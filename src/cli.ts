@@ -44,6 +44,12 @@ program
     process.exitCode = await reviewFolder(folder, options, process);
   });
 
+// A reader such as `head` that has seen enough is no fault.
+process.stdout.on("error", (fault: NodeJS.ErrnoException) => {
+  if (fault.code !== "EPIPE") throw fault;
+  process.exit();
+});
+
 try {
   await program.parseAsync();
 } catch (fault) {

@@ -1,3 +1,4 @@
+import { wrapped } from "../chart/parts/wrapped.js";
 import { readStudy } from "../read/readStudy.js";
 import { whatToFillIn } from "../read/whatToFillIn.js";
 import { toReportJson } from "../show/toReportJson.js";
@@ -18,15 +19,23 @@ export async function checkFolder(folder: string, options: { readonly json?: boo
   try {
     const study = await readStudy(folder);
     progress.clear();
-    if (options.json === true) {
-      terminal.stdout.write(`${toReportJson(study.report)}\n`);
-    } else {
-      terminal.stdout.write(`${toReportText(study.report, terminal.stdout.columns ?? 80)}\n`);
-      const todo = whatToFillIn(study);
-      if (todo.length > 0) terminal.stdout.write(`\n${todo.join("\n")}\n`);
-    }
+    const width = terminal.stdout.columns ?? 80;
+    if (options.json === true) terminal.stdout.write(`${toReportJson(study.report)}\n`);
+    else if (study.report.inputs.some(({ rowsRead }) => rowsRead > 0))
+      terminal.stdout.write(`${toReportText(study.report, width)}\n`);
+    else terminal.stdout.write(`${folder} holds no rows yet.\n\n${listOf(whatToFillIn(study), width)}\n`);
     return studyExitCode(study);
   } finally {
     progress.clear();
   }
+}
+
+function listOf(items: readonly string[], width: number): string {
+  return items
+    .map((item) =>
+      wrapped(item, Math.max(40, width) - 2)
+        .map((line, place) => `${place === 0 ? "- " : "  "}${line}`)
+        .join("\n"),
+    )
+    .join("\n");
 }
