@@ -1,3 +1,4 @@
+import type { LoggerInterface } from "vega";
 import type { Chart } from "../chart/Chart.js";
 import { escapeHtml } from "./escapeHtml.js";
 import { loadVega } from "./image/loadVega.js";
@@ -13,18 +14,28 @@ export interface SvgOptions {
  */
 export async function toSvg(chart: Chart, options: SvgOptions = {}): Promise<string> {
   const { vega, vegaLite } = await loadVega();
-  const complain = (...message: readonly unknown[]): never => {
-    throw new Error(`The chart "${chart.title}" cannot be drawn cleanly: ${message.map(String).join(" ")}`);
+  const complaints: string[] = [];
+  const complain = (...message: readonly unknown[]) => {
+    complaints.push(message.map(String).join(" "));
+    return logger;
   };
-  const logger = { level: () => logger, error: complain, warn: complain, info: () => logger, debug: () => logger };
+  const logger: LoggerInterface = {
+    level: () => logger,
+    error: complain,
+    warn: complain,
+    info: () => logger,
+    debug: () => logger,
+  };
   // Vega writes into the data rows it is given.
   const spec = { ...structuredClone(chart.spec), config: { ...(chart.spec["config"] as object), aria: false } };
-  const compiled = vegaLite.compile(spec as never, { logger: logger });
+  const compiled = vegaLite.compile(spec as never, { logger });
   const refuse = () => Promise.reject(new Error("A chart holds its own data and fetches nothing."));
   const loader = { load: refuse, sanitize: refuse, http: refuse, file: refuse };
-  const view = new vega.View(vega.parse(compiled.spec), { renderer: "none", logger: logger, loader: loader });
+  const view = new vega.View(vega.parse(compiled.spec), { renderer: "none", logger, loader });
   try {
-    return described(await view.toSVG(), chart, options.id ?? "chart");
+    const svg = await view.toSVG();
+    if (complaints.length > 0) throw new Error(`The chart "${chart.title}" cannot be drawn cleanly: ${complaints.join("; ")}`);
+    return described(svg, chart, options.id ?? "chart");
   } finally {
     view.finalize();
   }
