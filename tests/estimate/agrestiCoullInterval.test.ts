@@ -12,6 +12,7 @@ test.each([
   [1, 29, 0, 0.1862865086],
 ])("%d of %d", (cases, n, lower, upper) => {
   const interval = agrestiCoullInterval(cases, n);
+  expect(interval.estimate).toBe(cases / n);
   expect(interval.lower).toBeCloseTo(lower, 9);
   expect(interval.upper).toBeCloseTo(upper, 9);
 });

@@ -47,6 +47,15 @@ test("strata with empty margins add nothing; only such strata say nothing", () =
   expect(nothing.note).toMatch(/empty margin/);
 });
 
+test("every case exposed in every stratum: infinite, with a lower limit", () => {
+  const all = conditionalOddsRatio([
+    { a: 3, b: 2, c: 0, d: 4 },
+    { a: 5, b: 1, c: 0, d: 3 },
+  ]);
+  expect([all.estimate, all.upper, all.n]).toEqual([Infinity, Infinity, 18]);
+  expect(all.lower).toBeGreaterThan(1);
+});
+
 test("no strata, or an empty one, is refused", () => {
   expect(faultCode(() => conditionalOddsRatio([]))).toBe("empty");
   expect(faultCode(() => conditionalOddsRatio([{ a: 0, b: 0, c: 0, d: 0 }]))).toBe("empty");

@@ -20,7 +20,8 @@ test.each(closedFormCases("fisher odds "))("odds ratio of %s by R's hypergeometr
 // R 4.2.2, examples of ?fisher.test: tea tasting and convictions of twins. Its root search stops at 1e-4 of the odds ratio or of its
 // inverse (uniroot's default), hence the tolerances; p values are exact.
 test("tea tasting", () => {
-  const { p, pGreater, oddsRatio } = fisherExact(3, 1, 1, 3);
+  const { p, pGreater, oddsRatio, n } = fisherExact(3, 1, 1, 3);
+  expect(n).toBe(8);
   expectNear([p, pGreater], [34 / 70, 17 / 70], 1e-12);
   expectNear([oddsRatio.estimate, oddsRatio.lower, oddsRatio.upper], [6.40830886701, 0.211732915306, 621.933750545], 1e-2);
   const greater = fisherExact(3, 1, 1, 3, { alternative: "greater" }).oddsRatio;

@@ -32,6 +32,7 @@ describe("admissions by department", () => {
       [0.944905022596, 0.0442239944392, 0.866452232683, 1.030461308827],
       1e-10,
     );
+    expect([ratio.breslowDay, ratio.tarone, ratio.n]).toEqual([null, null, 4526]);
     const difference = mantelHaenszel(admissions, { measure: "riskDifference" });
     expectNear(
       [difference.estimate, difference.se, difference.lower, difference.upper],

@@ -28,7 +28,12 @@ test("a group whose clusters are all alike counts with design effect 1, and it s
   const result = raoScott([clustersOf("0/4 0/4 0/4"), clustersOf("2/4 4/4 1/4")]);
   expect(result.groups[0]!.designEffect).toBeNull();
   expect(result.note).toMatch(/1 of 2 groups/);
-  expect(result.statistic).toBeGreaterThan(0);
+  // By hand: 7 of 12, divided by their own design effect, against 0 of 12.
+  const [effect, p] = [result.groups[1]!.designEffect!, 7 / 12];
+  const [n, cases] = [12 + 12 / effect, 7 / effect];
+  const q = cases / n;
+  expectNear([effect], [(1.5 * ((2 - 4 * p) ** 2 + (4 - 4 * p) ** 2 + (1 - 4 * p) ** 2)) / 12 / (p * (1 - p))], 1e-12);
+  expectNear([result.statistic], [(12 * q ** 2 + (12 / effect) * (p - q) ** 2) / (q * (1 - q))], 1e-12);
 });
 
 test("when nothing is a case there is nothing to test", () => {

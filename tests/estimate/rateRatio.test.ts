@@ -11,6 +11,9 @@ test("11 in 800 against 21 in 3011", () => {
   expectNear([r.estimate, r.lower, r.upper, r.p], [1.971488095, 0.8584264034, 4.277265944, 0.07966863303], 1e-9);
   expectNear([r.wald.lower, r.wald.upper], [0.950566096947, 4.08889536682], 1e-10);
   expectNear([r.difference.estimate, r.difference.se], [0.00677557289937, 0.00441631247483], 1e-10);
+  const reach = 1.959963984540054 * 0.00441631247483;
+  expectNear([r.difference.lower, r.difference.upper], [0.00677557289937 - reach, 0.00677557289937 + reach], 1e-9);
+  expect(r.events).toBe(32);
 });
 
 test.each(closedFormCases("rate ratio "))("%s by R's poisson.test", (name) => {
@@ -38,6 +41,8 @@ test("without events on one side or on both", () => {
   expect(none.upper).toBeGreaterThan(0);
   const one = rateRatio(3, 10, 0, 10);
   expect([one.estimate, one.upper]).toEqual([Infinity, Infinity]);
+  expect(rateRatio(1, 10, 0, 10)).toMatchObject({ p: 1, difference: { estimate: 0.1 } });
+  expect(rateRatio(1, 10, 0, 10).difference.upper).toBeGreaterThan(0.1);
   const nothing = rateRatio(0, 10, 0, 20);
   expect([nothing.estimate, nothing.p, nothing.lower, nothing.upper]).toEqual([null, null, 0, Infinity]);
   expect([nothing.difference.estimate, nothing.difference.lower]).toEqual([0, null]);

@@ -48,7 +48,8 @@ test("log effects and errors are those of R's glm with logit, log and identity l
 });
 
 test("chi-square by R's chisq.test", () => {
-  const { chiSquare, chiSquareYates } = tableOf(12, 5, 7, 30);
+  const { chiSquare, chiSquareYates, smallestExpected, n } = tableOf(12, 5, 7, 30);
+  expectNear([smallestExpected, n], [(17 * 19) / 54, 54], 1e-14);
   expectNear([chiSquare.statistic, chiSquare.p], closedForm("chisq 12 5 7 30"), 1e-10);
   expectNear([chiSquareYates.statistic, chiSquareYates.p], closedForm("chisq yates 12 5 7 30"), 1e-10);
 });
