@@ -4,6 +4,8 @@ import { dateOfDay } from "../../src/study/dateOfDay.js";
 import { gaugeDay } from "../study.js";
 import { seattleRain } from "./seattleRain.js";
 
+const seattleDays = seattleRain();
+
 const series = (rain: readonly (number | null)[]) =>
   rain.map((rainMm, place) => gaugeDay({ gaugeId: "G", date: dateOfDay(20_000 + place), rainMm }));
 const index = (rain: readonly (number | null)[], decayPerDay: number, start?: number, warmUpDays = 1) =>
@@ -46,7 +48,7 @@ test.each([
   [0.9, 62.266608, 0.065615, 12.128023, 117.167409, 53.600727, 138.503406, "2015-11-17"],
   [0.95, 97.248634, 0.747163, 30.65013, 175.588162, 137.559143, 201.347478, "2015-12-09"],
 ])("Seattle, decay %d", (decayPerDay, january, october, year2013, march, year2015, most, mostOn) => {
-  const rows = antecedentPrecipitation(seattleRain(), { decayPerDay, warmUpDays: 60, start: 0 });
+  const rows = antecedentPrecipitation(seattleDays, { decayPerDay, warmUpDays: 60, start: 0 });
   const on = (date: string) => rows.find((row) => row.date === date)?.apiMm;
   expect(on("2012-01-31")).toBeCloseTo(january, 6);
   expect(on("2012-10-11")).toBeCloseTo(october, 6);
@@ -61,8 +63,8 @@ test.each([
 
 test("without a known start the index waits for the warm-up, and then hardly depends on what was before", () => {
   const options = { decayPerDay: 0.9, warmUpDays: 60 };
-  const waited = antecedentPrecipitation(seattleRain(), options);
-  const known = antecedentPrecipitation(seattleRain(), { ...options, start: 50 });
+  const waited = antecedentPrecipitation(seattleDays, options);
+  const known = antecedentPrecipitation(seattleDays, { ...options, start: 50 });
   expect(waited.findIndex((row) => row.apiMm !== null)).toBe(59);
   // 50 mm × 0.9^60 = 0.0899 mm.
   expect(known[59]!.apiMm! - waited[59]!.apiMm!).toBeCloseTo(50 * 0.9 ** 60, 9);

@@ -34,3 +34,8 @@ test("three observers make three pairs", () => {
     ["B", "C", 2, 3],
   ]);
 });
+
+test("of several grades of one observer the first counts", () => {
+  const pairs = doubleScores([graded("K", 1), graded("K", 3, { stage: "single" }), graded("M", 2)]);
+  expect(pairs).toMatchObject([{ firstGrade: 1, secondGrade: 2 }]);
+});

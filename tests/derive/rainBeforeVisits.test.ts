@@ -8,13 +8,15 @@ import { footVisit } from "../footVisit.js";
 import { gaugeDay, horseStay, studyOf, yard } from "../study.js";
 import { seattleRain } from "./seattleRain.js";
 
+const seattleDays = seattleRain();
+
 const seattle = (settings: Partial<Settings> = {}, visitDate = "2015-12-18") =>
   studyOf({
     settings: { ...defaultSettings, ...settings },
     visits: [footVisit({ visitDate }), footVisit({ visitDate, foot: "RH" })],
     horses: [horseStay({ horseId: "A", yardId: "Y" })],
     yards: [yard({ yardId: "Y", gaugeId: "Seattle" })],
-    weather: seattleRain(),
+    weather: seattleDays,
   });
 
 // 194.3 mm is the 14-day total that ends on 2015-12-18, index values as in antecedentPrecipitation.test.ts.

@@ -5,8 +5,10 @@ import { dateOfDay } from "../../src/study/dateOfDay.js";
 import { gaugeDay } from "../study.js";
 import { seattleRain } from "./seattleRain.js";
 
+const seattleDays = seattleRain();
+
 const maximum = (windowDays: number) => {
-  const totals = rollingRain(seattleRain(), windowDays).filter((row) => row.rainMm !== null);
+  const totals = rollingRain(seattleDays, windowDays).filter((row) => row.rainMm !== null);
   return totals.reduce((most, row) => (row.rainMm! > most.rainMm! ? row : most));
 };
 
@@ -24,7 +26,7 @@ test.each([
   [2014, 46.7, 98.5, "2014-03-08"],
   [2015, 55.9, 134.6, "2015-11-17"],
 ])("Seattle %i: greatest 1-day and 5-day rain (climdex.pcic RX1day, RX5day)", (year, oneDay, fiveDays, lastDay) => {
-  const ofYear = (windowDays: number) => rollingRain(seattleRain(), windowDays).filter((row) => row.date.startsWith(`${year}`));
+  const ofYear = (windowDays: number) => rollingRain(seattleDays, windowDays).filter((row) => row.date.startsWith(`${year}`));
   const most = (windowDays: number) => Math.max(...ofYear(windowDays).flatMap(({ rainMm }) => rainMm ?? []));
   expect(most(1)).toBe(oneDay);
   expect(most(5)).toBe(fiveDays);
@@ -32,8 +34,7 @@ test.each([
 });
 
 test("Seattle: totals of the last day, of each year and of the months of 2015", () => {
-  const on = (date: string, windowDays: number) =>
-    rollingRain(seattleRain(), windowDays).find((row) => row.date === date)?.rainMm;
+  const on = (date: string, windowDays: number) => rollingRain(seattleDays, windowDays).find((row) => row.date === date)?.rainMm;
   expect([7, 14, 30].map((windowDays) => on("2015-12-31", windowDays))).toEqual([15.9, 79.3, 272.3]);
   expect([on("2012-12-31", 366), on("2013-12-31", 365), on("2014-12-31", 365), on("2015-12-31", 365)]).toEqual([
     1226, 828, 1232.8, 1139.2,
