@@ -12,12 +12,12 @@ const costs = {
 } as const;
 
 /**
- * The report of reading a study for a terminal, at most `width` characters wide (narrower than 40 counts as 40): the files with their rows,
+ * The report of reading a study for a terminal, at most `width` characters wide (narrower than 60 counts as 60): the files with their rows,
  * where the records of each level went, the faults with what they cost, the dearest first and then the most frequent, each with its first
  * example and what to do, and a verdict in one line at the end.
  */
 export function toReportText(report: DataReport, width = 80): string {
-  const columns = Math.max(40, width);
+  const columns = Math.max(60, width);
   const example = ({ file, code, column, severity }: IssueCount) =>
     report.issues.findIndex(
       (each) => each.file === file && each.code === code && each.column === column && each.severity === severity,

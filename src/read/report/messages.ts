@@ -11,7 +11,7 @@ const blanked = (code: string, found: string, hint: string) => fault("cell_blank
 const warning = (code: string, found: string, hint: string) => fault("warning", code, found, hint);
 const cell = (column: Column, code: string, found: string, hint: string) =>
   column.required ? setAside(code, found, hint) : blanked(code, `${found}; the cell counts as empty`, hint);
-const unit = (column: Column) => (column.unit === null ? "" : ` ${column.unit}`);
+const unit = ({ unit }: Column) => (unit === null || unit === "grade" || unit === "year" ? "" : ` ${unit}`);
 const did = (nearest: string | null) => (nearest === null ? "" : ` Was ${quoted(nearest)} meant?`);
 
 const lineFaults: Readonly<Record<LineFault, Fault>> = {
