@@ -1,0 +1,12 @@
+import { expect, test } from "vitest";
+import { settingsTable } from "../../src/answer/settingsTable.js";
+import { defaultSettings } from "../../src/study/defaultSettings.js";
+
+test("every setting stands in it, in words", () => {
+  const { rows } = settingsTable({ ...defaultSettings, gaugeDay: "starts_on_date", asOf: "2025-03-01" });
+  expect(rows).toHaveLength(Object.keys(defaultSettings).length);
+  const value = (setting: RegExp) => rows.find((row) => setting.test(String(row["setting"])))?.["value"];
+  expect(value(/reading covers/)).toBe("the 24 hours from the morning of its date");
+  expect(value(/Confidence level/)).toBe("95%");
+  expect(value(/as of/)).toBe("2025-03-01");
+});
