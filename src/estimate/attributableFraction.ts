@@ -55,10 +55,8 @@ export function attributableFraction(
   if (complete.length === 0) {
     throw new EstimateError("empty", "No row has both the finding and the exposure.", "Give at least one complete row.");
   }
-  const clusters = new Map<string, ExposureRow[]>();
-  for (const row of complete) clusters.set(row.cluster, [...(clusters.get(row.cluster) ?? []), row]);
-  const groups = [...clusters.values()];
-  const { riskRatio, exposedShare } = parts(complete);
+  const groups = countsByCluster(complete);
+  const { riskRatio, exposedShare } = parts(groups.flat());
   return {
     population: clusterBootstrap(groups, populationFraction, options),
     exposed: clusterBootstrap(groups, (sample) => excess(parts(sample).riskRatio), options),
@@ -70,22 +68,37 @@ export function attributableFraction(
   };
 }
 
-function populationFraction(rows: readonly ExposureRow[]): number | null {
-  const { riskRatio, exposedShare } = parts(rows);
+/** Counts of one stratum within one cluster. */
+type Counts = { stratum: string } & { -readonly [Cell in keyof TwoByTwo]: number };
+
+function countsByCluster(rows: readonly ExposureRow[]): Counts[][] {
+  const clusters = new Map<string, Map<string, Counts>>();
+  for (const { cluster, stratum = "", exposed, case: found } of rows) {
+    const strata = clusters.get(cluster) ?? new Map<string, Counts>();
+    clusters.set(cluster, strata);
+    const counts = strata.get(stratum) ?? { stratum, a: 0, b: 0, c: 0, d: 0 };
+    strata.set(stratum, counts);
+    counts[exposed === true ? (found === true ? "a" : "b") : found === true ? "c" : "d"] += 1;
+  }
+  return [...clusters.values()].map((strata) => [...strata.values()]);
+}
+
+function populationFraction(counts: readonly Counts[]): number | null {
+  const { riskRatio, exposedShare } = parts(counts);
   if (exposedShare === 0) return 0;
   const share = excess(riskRatio);
   return share === null || exposedShare === null ? null : exposedShare * share;
 }
 
-function parts(rows: readonly ExposureRow[]): { riskRatio: number | null; exposedShare: number | null } {
-  const strata = new Map<string, { a: number; b: number; c: number; d: number }>();
-  for (const row of rows) {
-    const table = strata.get(row.stratum ?? "") ?? { a: 0, b: 0, c: 0, d: 0 };
-    strata.set(row.stratum ?? "", table);
-    table[row.exposed === true ? (row.case === true ? "a" : "b") : row.case === true ? "c" : "d"] += 1;
+function parts(counts: readonly Counts[]): { riskRatio: number | null; exposedShare: number | null } {
+  const strata = new Map<string, TwoByTwo>();
+  for (const { stratum, a, b, c, d } of counts) {
+    const sum = strata.get(stratum) ?? { a: 0, b: 0, c: 0, d: 0 };
+    strata.set(stratum, { a: sum.a + a, b: sum.b + b, c: sum.c + c, d: sum.d + d });
   }
-  const tables: readonly TwoByTwo[] = [...strata.values()];
-  const [exposedCases, cases] = tables.reduce<readonly [number, number]>(([x, y], { a, c }) => [x + a, y + a + c], [0, 0]);
+  const tables = [...strata.values()];
+  const exposedCases = tables.reduce((sum, { a }) => sum + a, 0);
+  const cases = tables.reduce((sum, { a, c }) => sum + a + c, 0);
   return {
     riskRatio: mantelHaenszel(tables, { measure: "riskRatio" }).estimate,
     exposedShare: cases === 0 ? null : exposedCases / cases,

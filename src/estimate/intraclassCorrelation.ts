@@ -36,7 +36,8 @@ export interface IccEstimate extends Interval {
  *
  * Method: mean squares of the one-way (form 1) or two-way (forms 2 and 3) analysis of variance; forms 1 and 2 count a steady
  * difference between observers as disagreement, form 3 does not. Limits from F quantiles; those of form 2 rest on
- * Satterthwaite's degrees of freedom. Limits are null, with a `note`, when a mean square they divide by is 0.
+ * Satterthwaite's degrees of freedom. Limits are null, with a `note`, when a mean square they divide by is 0; for the mean
+ * of k, a value whose single form is -1/(k - 1) or less is `-Infinity`.
  *
  * Missing: rows with a null are left out and counted in `missing`.
  *
@@ -62,7 +63,10 @@ export function intraclassCorrelation(
   const noise = kind === "1" ? ms.within : ms.residual;
   const alone = { "1": oneWay, "2": sameObservers, "3": oneWay }[kind] ?? oneWay;
   // All forms for the mean of k measurements are Spearman-Brown steps of those for one.
-  const stepUp = (icc: number): number => (single ? icc : (k * icc) / (1 + (k - 1) * icc));
+  const stepUp = (icc: number): number => {
+    if (single) return icc;
+    return 1 + (k - 1) * icc > 0 ? (k * icc) / (1 + (k - 1) * icc) : -Infinity;
+  };
   const shape: Shape = { ms, noise, n, k, df, df2, tail };
   const { icc, limits } = alone(shape);
   const statistic = ms.between / noise;
@@ -78,7 +82,7 @@ export function intraclassCorrelation(
     observers: k,
     missing: matrix.length - n,
     method: `Intraclass correlation, form (${form}), limits from F`,
-    note: limits === null ? "Repeats agree exactly, so there is no spread to compute limits from." : null,
+    note: limits === null ? "The residual is 0 or cancels out, so there is no spread to compute limits from." : null,
   };
 }
 
@@ -112,6 +116,7 @@ function sameObservers({ ms, n, k, df, tail }: Shape): Single {
   const f = observers / residual;
   const rest = n * (1 + (k - 1) * icc) - k * icc;
   const v = ((k - 1) * df * (k * icc * f + rest) ** 2) / (df * (k * icc * f) ** 2 + rest ** 2);
+  if (!(v > 0)) return { icc, limits: null };
   const [up, down] = [fQuantile(tail, df, v), fQuantile(tail, v, df)];
   const other = k * observers + (k * n - k - n) * residual;
   return {

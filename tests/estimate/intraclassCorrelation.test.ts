@@ -52,9 +52,9 @@ describe("for any measurements", () => {
 
   test("limits hold the estimate and widen with the level", () => {
     fc.assert(
-      fc.property(matrix, fc.constantFrom("1,1" as const, "3,1" as const, "1,k" as const, "3,k" as const), (rows, form) => {
+      fc.property(matrix, fc.constantFrom(...forms), (rows, form) => {
         const one = intraclassCorrelation(rows, { form });
-        if (one.lower === null || one.upper === null || !Number.isFinite(one.estimate)) return;
+        if (one.lower === null || one.upper === null) return;
         expect(one.lower <= one.estimate! && one.estimate! <= one.upper && one.upper <= 1).toBe(true);
         const wide = intraclassCorrelation(rows, { form, level: 0.99 });
         expect(wide.lower! <= one.lower && wide.upper! >= one.upper).toBe(true);
@@ -79,6 +79,18 @@ describe("for any measurements", () => {
     expect(icc(shifted, "3,1")).toBeCloseTo(icc(judges, "3,1"), 10);
     expect(icc(shifted, "2,1")).toBeLessThan(icc(judges, "2,1"));
   });
+});
+
+test("measurements that agree less than by chance: the limit of the mean is open below, not turned over", () => {
+  const rows = [
+    [0, 0, 2, 2],
+    [2, 4, 3, 1],
+  ];
+  const icc = intraclassCorrelation(rows, { form: "2,k" });
+  expect(icc.lower).toBe(-Infinity);
+  expect(icc.upper).toBeGreaterThan(icc.estimate!);
+  const crossed = intraclassCorrelation([[-2, -1], [-1, -2]]); // prettier-ignore
+  expect([crossed.lower, crossed.upper]).toEqual([null, null]);
 });
 
 test("rows with a null are left out and counted", () => {

@@ -15,8 +15,18 @@ export function betaQuantile(p: number, a: number, b: number): number {
   requireWithin("first shape", a, Number.MIN_VALUE, Infinity);
   requireWithin("second shape", b, Number.MIN_VALUE, Infinity);
   if (p === 0 || p === 1) return p;
-  const { incbet, incbi } = cephes();
-  const quick = incbi(a, b, p);
+  const { incbet } = cephes();
+  const quick = quickInverse(a, b, p);
   const off = Math.abs(incbet(a, b, quick) - p);
   return off < 1e-9 * Math.min(p, 1 - p) ? quick : findRoot((x) => incbet(a, b, x) - p, 0, 1);
+}
+
+/** NaN where cephes gives up. */
+function quickInverse(a: number, b: number, p: number): number {
+  try {
+    return cephes().incbi(a, b, p);
+  } catch (fault) {
+    if (fault instanceof Error && fault.message.includes("underflow")) return NaN;
+    throw fault;
+  }
 }

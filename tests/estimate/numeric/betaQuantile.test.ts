@@ -15,6 +15,10 @@ test("far tails (qbeta(2e-12, 200, 0.5)), very small and very narrow", () => {
   expectNear([betaQuantile(0.025, 1, 1e6), betaQuantile(1e-12, 1e5, 1e5)], [2.53178076637942e-8, 0.492135684612301], 1e-9);
 });
 
+test("a value too small for a number is 0", () => {
+  expect(betaQuantile(0.025, 0.001, 3)).toBeLessThan(1e-20);
+});
+
 test("ends and errors", () => {
   expect([betaQuantile(0, 2, 3), betaQuantile(1, 2, 3)]).toEqual([0, 1]);
   expect(faultCode(() => betaQuantile(0.5, 0, 3))).toBe("out_of_range");
