@@ -13,7 +13,7 @@ import { schemaFaults } from "./schemaFaults.js";
 const sources = {
   parameters: 'const yard: string | null = null;\nconst grade: 1 | 2 | 3 = 1;\nconst unset = "as it was";',
   use: "console.log(yard, grade, unset);",
-  pid: "console.log(process.pid);",
+  pid: 'import { spawn } from "node:child_process"; const left = spawn("sleep", ["1000"], { stdio: "ignore" }); left.unref(); console.log(process.pid, left.pid);',
   folder: "console.log(process.cwd());",
   empty: "  \n",
   result: "[1, 2].map((x) => x + 1)",
@@ -125,9 +125,10 @@ test("errors that did not stop a cell, and output that came late, are warned of"
   expect(run?.warnings).toEqual([{ cell: mixed, message: `Code cell ${mixed} wrote to the error stream: careful` }]);
 });
 
-test("the kernel is gone", () => {
+test("the kernel is gone, and so is what it had started", () => {
   const [said] = outputsOf("pid");
-  const pid = said?.output_type === "stream" ? Number(said.text) : 0;
-  expect(pid).toBeGreaterThan(1);
-  expect(isRunning(pid)).toBe(false);
+  const pids = said?.output_type === "stream" ? said.text.trim().split(" ").map(Number) : [];
+  expect(pids).toHaveLength(2);
+  expect(pids.every((pid) => pid > 1)).toBe(true);
+  expect(pids.map(isRunning)).toEqual([false, false]);
 });

@@ -12,12 +12,10 @@ export async function stopKernel(kernel: KernelProcess, ask: () => void): Promis
   ask();
   if ((await within(patienceMs, kernel.exited)) === null) {
     kernel.signal("SIGTERM");
-    if ((await within(patienceMs, kernel.exited)) === null) {
-      kernel.signal("SIGKILL");
-      await kernel.exited;
-    }
+    await within(patienceMs, kernel.exited);
   }
-  // What the kernel started may have outlived it.
+  // The kernel if it would not end, and what it had started, which may have outlived it.
   kernel.signal("SIGKILL");
+  await kernel.exited;
   await kernel.forgetConnection();
 }
