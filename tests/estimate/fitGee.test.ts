@@ -290,3 +290,25 @@ test("weights of 0 and missing values leave rows out", () => {
   expect(fit.dropped.map(({ column }) => column)).toEqual(["wet", "w"]);
   expectNear(estimates(fit), estimates(fitGee({ rows: kept, ...options })), 1e-12);
 });
+
+test("a hundred thousand rows: 600 copies of the yards leave the estimates and divide the errors by the root of 600", () => {
+  const feet = referenceRows("regression/feet.csv").map(({ yard, horse, wet, hind, thrush }) => ({
+    yard,
+    horse,
+    wet,
+    hind,
+    thrush,
+  }));
+  const rows = Array.from({ length: 600 }, (_, copy) =>
+    feet.map((row) => ({ ...row, yard: `${copy} ${String(row.yard)}` })),
+  ).flat();
+  const options = { outcome: "thrush", terms: ["wet", "hind"], cluster: ["yard", "horse"] };
+  const [one, many] = [fitGee({ rows: feet, ...options }), fitGee({ rows, ...options })];
+  expect([many.n, many.clusters]).toEqual([600 * one.n, 600 * one.clusters]);
+  expectNear(estimates(many), estimates(one), 1e-8);
+  expectNear(
+    errors(many),
+    errors(one).map((se) => se / Math.sqrt(600)),
+    1e-8,
+  );
+});

@@ -14,14 +14,16 @@ export function referenceRows(file: string): Record<string, string | number>[] {
   );
 }
 
-/** Values of one quantity of one reference fit of regression/references.csv, in the order written there. */
+/** One quantity of one reference fit of regression/references.csv: names and values in the order written there. */
+export function referenceNamed(fit: string, quantity: string): readonly (readonly [string, number])[] {
+  const rows = referenceRows("regression/references.csv").filter((row) => row["case"] === fit && row["quantity"] === quantity);
+  if (rows.length === 0) throw new Error(`no ${quantity} of ${fit}`);
+  return rows.map((row) => [String(row["name"]), Number(row["value"])]);
+}
+
+/** The values alone. */
 export function referenceFit(fit: string): (quantity: string) => number[] {
-  const rows = referenceRows("regression/references.csv").filter((row) => row["case"] === fit);
-  return (quantity) => {
-    const values = rows.filter((row) => row["quantity"] === quantity).map((row) => Number(row["value"]));
-    if (values.length === 0) throw new Error(`no ${quantity} of ${fit}`);
-    return values;
-  };
+  return (quantity) => referenceNamed(fit, quantity).map(([, value]) => value);
 }
 
 /** Holds each value to its reference within a relative tolerance (absolute where the reference is below 1e-12). */

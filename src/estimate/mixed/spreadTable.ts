@@ -5,9 +5,9 @@ import type { SpreadErrors } from "./spreadErrors.js";
 /** The SD of one random effect, in the units of the outcome. */
 export interface SpreadEstimate {
   readonly sd: number;
-  /** Standard error of the logarithm of `sd`; null on the boundary. */
+  /** Standard error of the logarithm of `sd`; null when `sd` is 0 or the correlation 1 or -1. */
   readonly seLogSd: number | null;
-  /** Wald limits on the log scale; null on the boundary. */
+  /** Wald limits on the log scale; null with `seLogSd`. */
   readonly lower: number | null;
   readonly upper: number | null;
   /** Whether the likelihood is highest with no difference at all. */

@@ -13,6 +13,7 @@ export interface CurvatureInverse {
  */
 export function curvatureInverse(hessian: Float64Array): CurvatureInverse {
   const size = Math.sqrt(hessian.length);
+  if (size === 0) return { inverse: new Float64Array(0), definiteness: Infinity };
   if (!hessian.every(Number.isFinite)) {
     return { inverse: Float64Array.from(hessian, (_, at) => (at % (size + 1) === 0 ? 1e-2 : 0)), definiteness: NaN };
   }

@@ -1,5 +1,5 @@
 # Reference fits for tests/estimate. Run here: Rscript references.R > references.csv
-# R 4.2.2 with stats, MASS 7.3-58.2 (profile limits), geepack 1.3.9, lme4 1.1-31. Data: feet.csv beside this file.
+# R 4.2.2 with stats, numDeriv 2016.8-1.1, MASS 7.3-58.2 (profile limits), geepack 1.3.9, lme4 1.1-31. Data: feet.csv beside this file.
 # Cluster sandwiches and the Mancl-DeRouen correction are written out from their formulas, with full matrices.
 suppressPackageStartupMessages({ library(MASS); library(geepack); library(lme4) })
 d <- read.csv("feet.csv", stringsAsFactors = FALSE)
@@ -9,7 +9,7 @@ angle <- 2 * pi * as.numeric(as.Date(d$visitDate)) / 365.25
 d$s1 <- sin(angle); d$c1 <- cos(angle); d$s2 <- sin(2 * angle); d$c2 <- cos(2 * angle)
 cat("case,quantity,name,value\n")
 put <- function(case, quantity, values, names = seq_along(values) - 1)
-  cat(sprintf("%s,%s,%s,%.15g\n", case, quantity, names, as.numeric(values)), sep = "")
+  cat(sprintf("%s,%s,%s,%.15g\n", case, quantity, gsub(",", "/", names), as.numeric(values)), sep = "")
 
 meat <- function(scores, id) crossprod(rowsum(scores, id))
 sandwiched <- function(bread, scores, id, factor) bread %*% meat(scores, id) %*% bread * factor
@@ -117,9 +117,14 @@ animals$case <- unlist(mapply(function(k, n) rep(1:0, c(k, n - k)), cattle$incid
 f <- geeOut("gee cbpp", case ~ factor(period), animals, "herd")
 
 mixed <- function(case, formula, REML, data = d, group = "yard") {
-  f <- lmer(formula, data, REML = REML, control = lmerControl("bobyqa", optCtrl = list(rhoend = 1e-11), calc.derivs = FALSE))
+  parts <- lFormula(formula, data, REML = REML)
+  criterion <- do.call(mkLmerDevfun, parts)
+  first <- optimizeLmer(criterion, "bobyqa", control = list(rhoend = 1e-11))
   # a second look for the optimum from where the first ended
-  f <- update(f, start = getME(f, "theta") * 1.01)
+  lower <- environment(criterion)$lower
+  second <- nlminb(first$par, criterion, lower = lower, control = list(rel.tol = 1e-15, x.tol = 1e-13, xf.tol = 0, iter.max = 1000, eval.max = 5000))
+  best <- if (second$objective <= first$fval) second$par else first$par
+  f <- mkMerMod(environment(criterion), list(par = best, fval = criterion(best), conv = 0, message = NULL), parts$reTrms, fr = parts$fr)
   v <- as.data.frame(VarCorr(f))
   put(case, "estimate", fixef(f)); put(case, "se", sqrt(diag(as.matrix(vcov(f)))))
   put(case, "criterion", if (REML) REMLcrit(f) else deviance(f)); put(case, "logLik", logLik(f)); put(case, "aic", AIC(f))
@@ -127,16 +132,48 @@ mixed <- function(case, formula, REML, data = d, group = "yard") {
   modes <- ranef(f, condVar = TRUE)
   for (g in names(modes)) {
     m <- modes[[g]]; post <- attr(m, "postVar")
-    if (is.list(post)) post <- simplify2array(lapply(post, function(x) x[1, 1, ]))
-    for (k in seq_along(m)) put(case, paste("mode", g, names(m)[k]), m[[k]], rownames(m))
-    spread <- if (length(dim(post)) == 3) sapply(seq_len(dim(post)[1]), function(k) sqrt(post[k, k, ])) else sqrt(post)
-    put(case, paste("spread", g), spread[1:nrow(m)], rownames(m))
+    each <- if (is.list(post)) lapply(post, function(x) x[1, 1, ]) else lapply(seq_len(dim(post)[1]), function(k) post[k, k, ])
+    for (k in seq_along(m)) {
+      put(case, paste("mode", g, names(m)[k]), m[[k]], rownames(m))
+      put(case, paste("spread", g, names(m)[k]), sqrt(each[[k]]), rownames(m))
+    }
   }
 }
 for (REML in c(TRUE, FALSE)) {
   kind <- if (REML) "reml" else "ml"
   mixed(paste("mixed nested", kind), toeAngleDeg ~ hind + age + ground + (1 | yard / horse), REML)
-  mixed(paste("mixed slope", kind), toeAngleDeg ~ hind + wet + (wet | stable), REML)
-  mixed(paste("mixed slope apart", kind), toeAngleDeg ~ hind + wet + (wet || stable), REML)
+  mixed(paste("mixed slope", kind), toeAngleDeg ~ hind + wet + (wet | yard), REML)
+  mixed(paste("mixed slope apart", kind), toeAngleDeg ~ hind + wet + (wet || yard), REML)
+  mixed(paste("mixed slope bound", kind), toeAngleDeg ~ hind + wet + (hind | yard), REML)
   mixed(paste("mixed slope none", kind), toeAngleDeg ~ hind + wet + (hind || yard), REML)
 }
+
+# Wald limits of spreads in natural parameters (Pinheiro & Bates 2000, section 2.4.3): logarithms of SDs and log((1 + r) / (1 - r)). Curvature
+# by numDeriv 2016.8-1.1 of the likelihood written out with the full covariance matrix of the rows, at the optimum of lme4.
+bounds <- function(case, formula, natural, back, covariance, REML) {
+  f <- lmer(formula, d, REML = REML, control = lmerControl("bobyqa", optCtrl = list(rhoend = 1e-11), calc.derivs = FALSE))
+  X <- getME(f, "X"); y <- getME(f, "y")
+  logLikelihood <- function(x) {
+    V <- covariance(x); C <- chol(V); A <- backsolve(C, X, transpose = TRUE); b <- backsolve(C, y, transpose = TRUE)
+    q <- qr(A); r <- sum(qr.resid(q, b)^2)
+    -sum(log(diag(C))) - r / 2 - if (REML) sum(log(abs(diag(qr.R(q))))) else 0
+  }
+  x <- optim(natural(f), logLikelihood, method = "BFGS", control = list(fnscale = -1, reltol = 1e-14))$par
+  se <- sqrt(diag(solve(-numDeriv::hessian(logLikelihood, x))))
+  put(case, "limits", rbind(back(x - qnorm(.975) * se), back(x + qnorm(.975) * se)), rep(names(x), each = 2))
+  put(case, "at", back(x), names(x))
+}
+same <- function(a) outer(a, a, `==`) + 0
+sdOf <- function(f) as.data.frame(VarCorr(f))$sdcor
+for (REML in c(TRUE, FALSE)) {
+  bounds(paste("bounds nested", if (REML) "reml" else "ml"), toeAngleDeg ~ hind + wet + (1 | yard / horse),
+    function(f) setNames(log(sdOf(f)), c("horse", "yard", "residual")), exp,
+    function(x) exp(2 * x[1]) * same(d$stable) + exp(2 * x[2]) * same(d$yard) + diag(exp(2 * x[3]), nrow(d)), REML)
+}
+bounds("bounds slope", toeAngleDeg ~ hind + wet + (wet | yard),
+  function(f) setNames(c(log(sdOf(f)[1:2]), 2 * atanh(sdOf(f)[3]), log(sdOf(f)[4])), c("yard", "wet", "correlation", "residual")),
+  function(x) c(exp(x[1:2]), tanh(x[3] / 2), exp(x[4])),
+  function(x) {
+    s <- exp(x[1:2]); r <- tanh(x[3] / 2)
+    same(d$yard) * (s[1]^2 + r * s[1] * s[2] * outer(d$wet, d$wet, `+`) + s[2]^2 * outer(d$wet, d$wet)) + diag(exp(2 * x[4]), nrow(d))
+  }, TRUE)
