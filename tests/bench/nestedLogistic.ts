@@ -1,0 +1,71 @@
+import { execFileSync, spawnSync } from "node:child_process";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fitMixedLogistic } from "../../src/estimate/fitMixedLogistic.js";
+import { simulateNestedStudy, type SimulatedFoot } from "../../src/simulate/simulateNestedStudy.js";
+
+/** One figure: how long a fit took, from rows to result, and how high it got. */
+export interface NestedLogisticFigure {
+  readonly benchmark: "nestedLogistic";
+  readonly feet: number;
+  readonly engine: string;
+  readonly seconds: number;
+  readonly logLik: number;
+}
+
+const design = {
+  horsesPerYard: 20,
+  visits: 1,
+  wetBy: "visit",
+  truth: { intercept: -2, wet: 0.5, hind: 0.6, yardSd: 0.7, horseSd: 1 },
+} as const;
+
+function study(feet: number): readonly SimulatedFoot[] {
+  return simulateNestedStudy({ ...design, yards: feet / 80 }, `nested logistic ${feet}`);
+}
+
+function ours(feet: number, rows: readonly SimulatedFoot[], method: "laplace" | "quadrature"): NestedLogisticFigure {
+  const start = performance.now();
+  const { logLik } = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet", "hind"], groups: ["yard", "horse"], method });
+  const seconds = (performance.now() - start) / 1000;
+  return { benchmark: "nestedLogistic", feet, engine: `underfoot ${method}`, seconds, logLik };
+}
+
+/** lme4 and glmmTMB on the same rows; none when R or a package is not installed. */
+function peers(feet: number, rows: readonly SimulatedFoot[]): readonly NestedLogisticFigure[] {
+  const folder = mkdtempSync(join(tmpdir(), "feet-"));
+  try {
+    const file = join(folder, "feet.csv");
+    const lines = rows.map(({ yard, horse, wet, hind, thrush }) => [yard, horse, wet, Number(hind), Number(thrush)].join());
+    writeFileSync(file, ["yard,horse,wet,hind,thrush", ...lines, ""].join("\n"));
+    const out = execFileSync("Rscript", [`${import.meta.dirname}/nestedLogistic.R`, file], { encoding: "utf8" });
+    const figures = out
+      .trim()
+      .split("\n")
+      .map((line) => JSON.parse(line) as { engine: string; seconds: number; logLik: number });
+    return figures.map((figure) => ({ benchmark: "nestedLogistic", feet, ...figure }));
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/**
+ * Nested logistic regression of simulated feet, four a horse and 20 horses a yard: 16,000, 80,000 and 400,000 feet; lme4 and glmmTMB
+ * on the first two when R is there. A small fit goes first, so that no time goes into compiling.
+ */
+export function nestedLogistic(print: (figure: NestedLogisticFigure) => void, withPeers = true): void {
+  for (const method of ["laplace", "quadrature"] as const) ours(1600, study(1600), method);
+  const hasR = withPeers && spawnSync("Rscript", ["-e", "library(lme4); library(glmmTMB)"]).status === 0;
+  for (const feet of [16_000, 80_000, 400_000]) {
+    const rows = study(feet);
+    for (const method of ["laplace", "quadrature"] as const) print(ours(feet, rows, method));
+    if (hasR && feet <= 80_000) peers(feet, rows).forEach(print);
+  }
+}
+
+if (process.argv[1] === import.meta.filename) {
+  nestedLogistic((figure) => {
+    console.log(JSON.stringify(figure));
+  }, !process.argv.includes("--without-peers"));
+}
