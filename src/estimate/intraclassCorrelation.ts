@@ -36,7 +36,7 @@ export interface IccEstimate extends Interval {
  *
  * Method: mean squares of the one-way (form 1) or two-way (forms 2 and 3) analysis of variance; forms 1 and 2 count a steady
  * difference between observers as disagreement, form 3 does not. Limits from F quantiles; those of form 2 rest on
- * Satterthwaite's degrees of freedom. Limits are null, with a `note`, when a mean square they divide by is 0; for the mean
+ * Satterthwaite's degrees of freedom; a very low level that leaves the estimate outside moves the limit to it. Limits are null, with a `note`, when a mean square they divide by is 0; for the mean
  * of k, a value whose single form is -1/(k - 1) or less is `-Infinity`.
  *
  * Missing: rows with a null are left out and counted in `missing`.
@@ -72,8 +72,8 @@ export function intraclassCorrelation(
   const statistic = ms.between / noise;
   return {
     estimate: stepUp(icc),
-    lower: limits === null ? null : stepUp(limits[0]),
-    upper: limits === null ? null : stepUp(limits[1]),
+    lower: limits === null ? null : stepUp(Math.min(limits[0], icc)),
+    upper: limits === null ? null : stepUp(Math.max(limits[1], icc)),
     level,
     form,
     f: { statistic, df1: df, df2, p: Number.isFinite(statistic) ? fUpper(statistic, df, df2) : 0 },
@@ -119,6 +119,7 @@ function sameObservers({ ms, n, k, df, tail }: Shape): Single {
   if (!(v > 0)) return { icc, limits: null };
   const [up, down] = [fQuantile(tail, df, v), fQuantile(tail, v, df)];
   const other = k * observers + (k * n - k - n) * residual;
+  if (up === Infinity || down === Infinity) return { icc, limits: null };
   return {
     icc,
     limits: [

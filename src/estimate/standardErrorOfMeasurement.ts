@@ -20,7 +20,7 @@ export interface MeasurementError extends Interval {
  * Standard error of measurement: how much repeats of one measurement on the same, unchanged thing scatter.
  *
  * Method: root of the pooled variance of repeats within things, on repeats minus things degrees of freedom; limits from the
- * chi-square distribution of that variance, for normal errors.
+ * chi-square distribution of that variance, for normal errors, moved to the estimate where a very low level leaves it outside.
  *
  * Missing: null repeats are left out; a thing with fewer than two repeats left is left out. Both are counted in `missing`.
  *
@@ -50,10 +50,11 @@ export function standardErrorOfMeasurement(
   const method = "Within-thing standard deviation, chi-square limits";
   const size = { level, df, n: kept.length, repeats, missing, method };
   if (squares === 0) return { estimate: 0, lower: null, upper: null, ...size, note: "All repeats are equal; no limits." };
+  const estimate = Math.sqrt(squares / df);
   return {
-    estimate: Math.sqrt(squares / df),
-    lower: Math.sqrt(squares / chiSquareQuantile((1 + level) / 2, df)),
-    upper: Math.sqrt(squares / chiSquareQuantile((1 - level) / 2, df)),
+    estimate,
+    lower: Math.min(estimate, Math.sqrt(squares / chiSquareQuantile((1 + level) / 2, df))),
+    upper: Math.max(estimate, Math.sqrt(squares / chiSquareQuantile((1 - level) / 2, df))),
     ...size,
     note: null,
   };

@@ -58,6 +58,8 @@ test("20, 5, 10, 15: agreement 0.70, by chance 0.50, kappa 0.40 (a common textbo
   const k = cohenKappa([[20, 5], [10, 15]]); // prettier-ignore
   expectNear([k.observed, k.expected, k.estimate, k.prevalenceIndex, k.biasIndex], [0.7, 0.5, 0.4, 0.1, 0.1], 1e-12);
   expect([k.agreement.cases, k.agreement.n]).toEqual([35, 50]);
+  // R 4.2.2: Fleiss, Cohen & Everitt's error by chance, sqrt((pe + pe^2 - sum(r c (r + c))) / n) / (1 - pe), and 2 pnorm(-z).
+  expectNear([k.se0, k.z, k.p], [0.13856406460551016, 2.88675134594812954, 0.00389241712277862], 1e-12);
 });
 
 describe("edges", () => {

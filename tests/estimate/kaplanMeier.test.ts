@@ -110,8 +110,10 @@ describe("invented times with ties, by R's survfit", () => {
   });
 
   test("restricted mean to 30", () => {
-    const { estimate, se } = kaplanMeier(threeGroups.flat(), { horizon: 30 }).restrictedMean!;
-    expectNear([estimate, se], closedForm("km mean to 30"), 1e-11);
+    const { estimate, se, lower, upper } = kaplanMeier(threeGroups.flat(), { horizon: 30 }).restrictedMean!;
+    const [mean, error] = closedForm("km mean to 30") as [number, number];
+    expectNear([estimate, se], [mean, error], 1e-11);
+    expectNear([lower, upper], [mean - 1.959963984540054 * error, mean + 1.959963984540054 * error], 1e-11);
   });
 
   test("a curve that runs level at one half has its median half-way", () => {

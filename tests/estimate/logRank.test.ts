@@ -22,6 +22,10 @@ test.each([0, 1])("three invented groups with ties, rho %d, by R's survdiff", (r
   if (rho === 0) expectNear(r.variance.flat(), closedForm("logrank variance"), 1e-10);
 });
 
+test("the method says which weights were used", () => {
+  expect([0, 1].map((rho) => logRank(threeGroups, { rho }).method)).toEqual(["Log-rank test", "Weighted log-rank test, rho 1"]); // prettier-ignore
+});
+
 test("the order of groups and rows does not matter", () => {
   const turned = threeGroups.map((rows) => [...rows].reverse()).reverse();
   expectNear([logRank(turned).chiSquare], [logRank(threeGroups).chiSquare!], 1e-10);
