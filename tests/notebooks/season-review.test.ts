@@ -24,7 +24,7 @@ test("runs through on the demo, says what the library says, and draws every char
   const { notebook, warnings } = await runNotebook(await readNotebook(path), { folder });
   expect(warnings).toEqual([]);
   const shown = displays(notebook);
-  const html = shown.map((display) => String(display.data["text/html"] ?? "")).join("\n");
+  const html = shown.map((display) => (typeof display.data["text/html"] === "string" ? display.data["text/html"] : "")).join("\n");
   const review = seasonReview(await readStudy(join(root, "data-demo")));
   expect(review.answers).toHaveLength(8);
   const unsaid = review.answers.filter(({ sentence }) => !html.includes(escapeHtml(sentence)));
