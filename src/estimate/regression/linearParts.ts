@@ -30,7 +30,7 @@ export function linearParts(
 ): LinearParts {
   const { columns, transform } = standardised(given, intercept);
   const [n, p] = [response.length, columns.length];
-  const solved = leastSquares(columns, response, weights.map(Math.sqrt), true);
+  const solved = leastSquares(columns, response, weights.map(Math.sqrt));
   const fitted = linearPredictor(columns, solved.estimate);
   const residuals = response.map((value, i) => value - fitted[i]!);
   const mean = intercept ? weightedSum(response, weights) / weights.reduce((sum, weight) => sum + weight, 0) : 0;
