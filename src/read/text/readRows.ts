@@ -1,6 +1,6 @@
 import type { LineFault } from "./LineFault.js";
-import { recordFromLine, type RecordShape } from "./recordFromLine.js";
-import { recordsOfLines } from "./recordsOfLines.js";
+import { recordSpan, type RecordShape } from "./recordSpan.js";
+import { recordsOfTexts } from "./recordsOfTexts.js";
 import type { TextBlock } from "./TextBlock.js";
 
 /** Takes the rows of a file as they come. */
@@ -38,48 +38,60 @@ function joined(kept: TextBlock, used: number, next: TextBlock): TextBlock {
   return { lines: [...rest, ...next.lines], faults };
 }
 
+/** A record or a refused line, before its quotes are taken apart. */
+interface Piece {
+  readonly line: number;
+  readonly text: string;
+  readonly kind: "plain" | "quoted" | "bare" | LineFault;
+}
+
 /** Sends what can be decided and returns how many lines that took. */
-function sendRows(block: TextBlock, firstLine: number, delimiter: string, sink: RowSink, last: boolean): number {
-  const { lines, faults } = block;
-  const plain = (line: string) => !line.includes('"');
-  const quotedAt = lines.flatMap((line, index) => (plain(line) || faults.has(index) ? [] : [index]));
-  const whole = recordsOfLines(
-    quotedAt.map((index) => lines[index] ?? ""),
-    delimiter,
-  );
-  const records = new Map(quotedAt.map((index, order) => [index, whole[order] ?? null]));
-  const shape: RecordShape = {
-    delimiter,
-    get width() {
-      return sink.width();
-    },
-    fits: (cells) => sink.fits(cells),
-  };
+function sendRows({ lines, faults }: TextBlock, firstLine: number, delimiter: string, sink: RowSink, last: boolean): number {
+  const shape: RecordShape = { delimiter, width: () => sink.width(), fits: (cells) => sink.fits(cells) };
+  let pieces: Piece[] = [];
   let index = 0;
   while (index < lines.length) {
     const text = lines[index] ?? "";
     const line = firstLine + index;
+    let taken = 1;
     const fault = faults.get(index);
-    const cells = records.get(index);
-    if (fault !== undefined) sink.refused(fault, line, text);
-    else if (cells === undefined && text.trim() === "") {
-      // A blank line is no record.
-    } else if (cells === undefined) sink.row(text.split(delimiter), line, false);
-    else if (cells !== null) sink.row(cells, line, false);
-    else {
+    if (fault !== undefined) pieces.push({ line, text, kind: fault });
+    else if (text.includes('"')) {
       const end = nextFault(faults, index) ?? lines.length;
-      const found = recordFromLine(lines, index, end, last || end < lines.length, shape);
-      if (found === "more") return index;
-      if (found === "stray_quote") sink.refused(found, line, text);
+      const span = recordSpan(lines, index, end, last || end < lines.length, shape);
+      if (span === "more") break;
+      if (span === "stray_quote") pieces.push({ line, text, kind: span });
       else {
-        sink.row(found.cells, line, found.bareQuote);
-        index += found.lines;
-        continue;
+        taken = span.lines;
+        const whole = taken === 1 ? text : lines.slice(index, index + taken).join("\n");
+        pieces.push({ line, text: whole, kind: span.bareQuote ? "bare" : "quoted" });
       }
+    } else if (text.trim() !== "") pieces.push({ line, text, kind: "plain" });
+    index += taken;
+    // What makes a good row is known only once the header is.
+    if (sink.width() === null) {
+      send(pieces, delimiter, sink);
+      pieces = [];
     }
-    index += 1;
   }
+  send(pieces, delimiter, sink);
   return index;
+}
+
+function send(pieces: readonly Piece[], delimiter: string, sink: RowSink): void {
+  const textsOf = (kind: Piece["kind"]) => pieces.flatMap((piece) => (piece.kind === kind ? [piece.text] : []));
+  const records = {
+    quoted: recordsOfTexts(textsOf("quoted"), delimiter, false).values(),
+    bare: recordsOfTexts(textsOf("bare"), delimiter, true).values(),
+  };
+  for (const { line, text, kind } of pieces) {
+    if (kind === "plain") sink.row(text.split(delimiter), line, false);
+    else if (kind === "quoted" || kind === "bare") {
+      const cells = records[kind].next().value ?? null;
+      if (cells === null) sink.refused("stray_quote", line, text);
+      else sink.row(cells, line, kind === "bare");
+    } else sink.refused(kind, line, text);
+  }
 }
 
 function nextFault(faults: TextBlock["faults"], from: number): number | undefined {
