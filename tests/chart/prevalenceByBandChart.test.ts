@@ -12,8 +12,12 @@ describe.each(renderers)("drawn by $name", (renderer) => {
     expect(items.filter((item) => item.type === "text").map((item) => item.text)).toEqual(["300", "400", "4", "0", "n"]);
   });
 
-  test("an estimate without an interval is a point alone", async () => {
-    const row = { band: "0 to 9", estimate: 0.2, lower: null, upper: null, cases: 2, n: 10 };
+  test.each([
+    [null, null],
+    [0.1, null],
+    [null, 0.3],
+  ])("an estimate without both limits is a point alone: %s, %s", async (lower, upper) => {
+    const row = { band: "0 to 9", estimate: 0.2, lower, upper, cases: 2, n: 10 };
     const { items } = await scene(prevalenceByBandChart([row], bandOptions), renderer);
     expect(items.filter((item) => item.type === "rule")).toEqual([]);
     expect(items.filter((item) => item.type === "symbol")).toHaveLength(1);

@@ -73,7 +73,7 @@ describe("in a cell", () => {
   test("a table has scopes, numbers flush right, a dash for missing, starred grey rows", async () => {
     await show(table);
     const html = sent[0]!.data["text/html"] as string;
-    expect(html).toContain('<caption style="text-align:left">Caption of the table</caption>');
+    expect(html).toContain('<caption style="text-align:left"><span>Caption of the table</span></caption>');
     expect(html).toContain('<th scope="col" style="text-align:right">Width (mm)</th>');
     expect(html).toMatch(/<th scope="row"[^>]*>Captain<\/th><td style="text-align:right[^>]*>127\.5<\/td>/);
     expect(html).toMatch(/<tr class="greyed"[^>]*><th scope="row"[^>]*>Bess \*<\/th><td[^>]*>–<\/td><td[^>]*>&lt;1%<\/td>/);

@@ -18,7 +18,7 @@ describe.each(charts)("%s", (_, chart) => {
     const drawing = new Resvg(bare, {
       font: { loadSystemFonts: false, fontFiles: [font.regular, font.semiBold], sansSerifFamily: font.family },
     });
-    const box = drawing.innerBBox();
+    const box = drawing.getBBox();
     expect(box).toBeDefined();
     expect(box!.x).toBeGreaterThanOrEqual(0);
     expect(box!.y).toBeGreaterThanOrEqual(0);

@@ -46,6 +46,11 @@ figcaption { font-size: 0.9375rem; color: var(--quiet); margin-top: 0.4rem; }
 .drawing text { font-size-adjust: 0.486; }
 table { border-collapse: collapse; width: 100%; margin: 1rem 0 0.4rem; font-size: 0.9375rem; line-height: 1.35; font-variant-numeric: tabular-nums; }
 caption { text-align: left; font-weight: 600; padding-bottom: 0.4rem; }
+caption span { display: inline-block; max-width: calc(100vw - 2.5rem); }
+@media (max-width: 30rem) {
+  table { font-size: 0.875rem; }
+  th, td { padding: 0.3rem 0.35rem; }
+}
 th, td { padding: 0.3rem 0.6rem; border-bottom: 1px solid var(--line); vertical-align: top; }
 th:first-child, td:first-child { padding-left: 0.25rem; }
 thead th { border-bottom: 2px solid var(--rule); vertical-align: bottom; }

@@ -29,7 +29,7 @@ export function tableHtml(table: Table, most = 50): string {
   });
   const notes = tableNotes(table, Math.min(most, table.rows.length)).map((note) => `<p class="note">${escapeHtml(note)}</p>`);
   return [
-    `<table><caption style="text-align:left">${escapeHtml(table.caption)}</caption>`,
+    `<table><caption style="text-align:left"><span>${escapeHtml(table.caption)}</span></caption>`,
     `<thead><tr>${head}</tr></thead>`,
     `<tbody>${rows.join("\n")}</tbody></table>`,
     ...notes,

@@ -11,7 +11,7 @@ function widthByResvg(letter: string, weight: number): number {
   const reach = (count: number) => {
     const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="9000" height="100"><text x="0" y="60" font-size="40" font-weight="${weight}" font-family="${font.family}">${letter.repeat(count)}</text></svg>`;
     const options = { font: { loadSystemFonts: false, fontFiles: [font.regular, font.semiBold] } };
-    return new Resvg(svg, options).innerBBox()?.width ?? 0;
+    return new Resvg(svg, options).getBBox()?.width ?? 0;
   };
   return reach(60) - reach(10);
 }
