@@ -6,6 +6,7 @@ import type { OddsCoefficient } from "./fitLogistic.js";
 import type { ConditionalMode } from "./mixed/ConditionalMode.js";
 import { conditionalModes } from "./mixed/conditionalModes.js";
 import { coefficientDf } from "./mixed/coefficientDf.js";
+import { pooledCells } from "./mixed/pooledCells.js";
 import type { RandomIntercept } from "./mixed/RandomIntercept.js";
 import { randomIntercepts } from "./mixed/randomIntercepts.js";
 import { requirePoints } from "./mixed/requirePoints.js";
@@ -128,7 +129,7 @@ export function fitMixedLogistic(options: MixedLogisticOptions): MixedLogisticFi
   const inner = indices.at(-1)!;
   const outer = groups.length === 2 ? indices[0]! : null;
   const data = nestCounts({ columns, cases, n, outer: outer?.index ?? new Int32Array(used.length), inner: inner.index });
-  const plain = irls({ family: binomialFamily, columns, y: cases, m: n });
+  const plain = irls({ family: binomialFamily, ...pooledCells(data) });
   if (plain.separation !== null) {
     const shares = cases.map((value, i) => value / n[i]!);
     throw separationError(names, design.columns, plain.separation, shares, name);
@@ -190,7 +191,12 @@ export function fitMixedLogistic(options: MixedLogisticOptions): MixedLogisticFi
       note,
     },
     method: methodWords(name, names, groups, nodes),
-    notes: [...spreadNotes, ...intercepts.flatMap((intercept) => intercept.note ?? []), ...(note === null ? [] : [note])],
+    notes: [
+      ...spreadNotes,
+      ...intercepts.flatMap((intercept) => intercept.note ?? []),
+      ...(fit.points === null ? [laplaceNote(groups, total / inner.count)] : []),
+      ...(note === null ? [] : [note]),
+    ],
   };
 }
 
@@ -210,4 +216,8 @@ function methodWords(
     "errors from the observed information",
     "limits and tests by t with containment degrees of freedom",
   ].join("; ");
+}
+
+function laplaceNote(groups: readonly string[], each: number): string {
+  return `By the Laplace approximation SDs come out too small when groups hold few observations; here ${groups.at(-1)!} has ${each.toFixed(1)} on average. Fit by quadrature before reporting them.`;
 }

@@ -47,9 +47,9 @@ function expectSame(a: MixedLogisticFit, b: MixedLogisticFit): void {
 }
 
 const seeds = fc.integer({ min: 0, max: 1e6 });
-const runs = { numRuns: 8, seed: 20261125 };
+const runs = { numRuns: 5, seed: 20261125 };
 
-describe.each(["quadrature", "laplace"] as const)("%s", (method) => {
+describe.each(["quadrature", "laplace"] as const)("%s", { timeout: 120_000 }, (method) => {
   test("the order of rows does not matter", () => {
     fc.assert(
       fc.property(seeds, (seed) => {

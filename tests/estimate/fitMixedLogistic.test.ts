@@ -154,6 +154,14 @@ describe("what comes with the estimates", () => {
     expect(fitMixedLogistic({ ...nested, nodes: [31, 41] }).logLik).toBeCloseTo(fit.logLik, 8);
   });
 
+  test("Laplace says what it is", () => {
+    const { notes, convergence, method } = fitMixedLogistic({ ...nested, method: "laplace" });
+    expect(notes).toHaveLength(1);
+    expect(notes[0]).toMatch(/too small .* here horse has 4\.0 on average/);
+    expect(convergence).toMatchObject({ nodes: null, changeWithMoreNodes: null, converged: true });
+    expect(method).toContain("joint Laplace approximation");
+  });
+
   test("another start leads to the same summit", () => {
     const start = { coefficients: [0, 0, 1], sds: [2, 0.1] };
     expectNear(
@@ -303,7 +311,7 @@ describe("faults", () => {
   });
 });
 
-test("a hundred thousand rows", () => {
+test("a hundred thousand rows", { timeout: 120_000 }, () => {
   const rows = simulated(250, 100, [0.7, 1], "many");
   const { n, coefficients, groups } = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet"], groups: ["yard", "horse"] });
   expect(n).toBe(100_000);
