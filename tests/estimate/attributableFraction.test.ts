@@ -42,5 +42,7 @@ test("missing rows are counted; no exposed case means nothing goes with the expo
 test("nothing exposed leaves no ratio; nothing known is refused", () => {
   const none = attributableFraction(rowsOf(0, 0, 5, 5), { random: seededRandom(1), replicates: 100 });
   expect([none.riskRatio, none.exposed.estimate, none.exposed.lower]).toEqual([null, null, null]);
+  const all = attributableFraction(rowsOf(5, 5, 0, 0), { random: seededRandom(1), replicates: 100 });
+  expect([all.population.estimate, all.exposedShare]).toEqual([null, 1]);
   expect(faultCode(() => attributableFraction([], { random: seededRandom(1) }))).toBe("empty");
 });

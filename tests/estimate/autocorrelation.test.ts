@@ -26,7 +26,8 @@ test("lags 1 to 3 by R's acf", () => {
   expectNear([1, 2, 3].map((lag) => autocorrelation(toes, lag)), closedForm("toes autocorrelation"), 1e-12); // prettier-ignore
 });
 
-test("lag 0 is 1", () => {
+test("lag 0 is 1, and two values are enough for lag 1", () => {
+  expect(autocorrelation([1, 2])).toBe(-0.5);
   expect(autocorrelation([1, 5, 2], 0)).toBe(1);
 });
 

@@ -56,6 +56,7 @@ test("order does not matter and the input is left alone", () => {
 
 test("one value has no standard deviation; none, NaN and blanks are refused", () => {
   expect(describeNumbers([4, null]).sd).toBeNull();
+  expect(describeNumbers([4, 6]).sd).toBeCloseTo(Math.SQRT2, 14);
   expect(faultCode(() => describeNumbers([]))).toBe("empty");
   expect(faultCode(() => describeNumbers([null, null]))).toBe("empty");
   expect(faultCode(() => describeNumbers([1, NaN]))).toBe("not_a_number");
