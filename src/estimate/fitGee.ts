@@ -8,6 +8,7 @@ import { binomialFamily } from "./numeric/binomialFamily.js";
 import { irls } from "./numeric/irls.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { sandwich } from "./numeric/sandwich.js";
+import { scoreCovariance } from "./numeric/scoreCovariance.js";
 import { standardised } from "./numeric/standardised.js";
 import { unleveredScores } from "./numeric/unleveredScores.js";
 import { clusterNotes } from "./regression/clusterNotes.js";
@@ -116,8 +117,8 @@ export function fitGee(options: GeeOptions): GeeFit {
   n.forEach((feet, i) => (sizes[groups.index[i]!]! += feet));
   const data = { columns, cases, n, weights: weight, groups, sizes };
   const { estimate, equations, alpha, phi, paired, iterations } = geeParts(data, start.estimate, correlation, scale);
-  const scores = correction === "mancl-derouen" ? unleveredScores(equations) : new Matrix([...equations.scores]);
-  const robust = sandwich(transform.mmul(equations.inverse).mmul(scores)).mul(correction === "clusters" ? G / (G - p) : 1);
+  const scores = correction === "mancl-derouen" ? unleveredScores(equations) : equations.scores;
+  const robust = scoreCovariance(transform.mmul(equations.inverse), scores).mul(correction === "clusters" ? G / (G - p) : 1);
   const [covariance, modelCovariance] = [robust, sandwich(transform, equations.inverse).mul(phi)].map((matrix) =>
     matrix.to2DArray(),
   ) as [number[][], number[][]];

@@ -22,7 +22,8 @@ export function groupIndex(rows: readonly object[], used: Int32Array, columns: r
     const inner = labels.map(() => new Map<unknown, number>());
     const joined: (string | number | boolean)[][] = [];
     const next = new Int32Array(used.length);
-    used.forEach((place, i) => {
+    for (let i = 0; i < used.length; i += 1) {
+      const place = used[i]!;
       const value = (rows[place] as Readonly<Record<string, unknown>>)[column];
       let group = inner[index[i]!]!.get(value);
       if (group === undefined) {
@@ -31,7 +32,7 @@ export function groupIndex(rows: readonly object[], used: Int32Array, columns: r
         joined.push([...labels[index[i]!]!, labelOf(column, value, place + 1)]);
       }
       next[i] = group;
-    });
+    }
     [index, labels] = [next, joined];
   }
   return { index, count: labels.length, labels };

@@ -2,8 +2,7 @@
  * For each column the sums over clusters of its entries times `factors`: one array a column, one number a cluster. `index` gives
  * each row's cluster, 0 .. `count` - 1.
  *
- * With residuals for factors they are the scores of a linear or canonical model. B S S'B', B being the inverse information and S
- * these, is a sandwich covariance; taken as the square of B S its diagonal cannot turn negative.
+ * With residuals for factors they are the scores of a linear or canonical model.
  */
 export function clusterSums(
   columns: readonly Float64Array[],

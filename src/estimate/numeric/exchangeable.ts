@@ -17,6 +17,8 @@ export interface ClusteredBinomial {
 export interface EstimatingEquations {
   /** Score of each cluster: one array a coefficient, one number a cluster. */
   readonly scores: readonly Float64Array[];
+  /** Their sum over clusters, a column. */
+  readonly score: Matrix;
   /** Inverse of the sum of D'V^-1 D over clusters. */
   readonly inverse: Matrix;
   /** D'V^-1 D of each cluster. */
@@ -48,13 +50,20 @@ export function exchangeable(data: ClusteredBinomial, estimate: Float64Array, al
   const z = clusterSums(columns, roots, groups);
   const shares = sizes.map((size) => alpha / (1 + (size - 1) * alpha));
   const scores = clusterSums(columns, residuals, groups);
-  scores.forEach((score, j) => {
-    for (let c = 0; c < score.length; c += 1) score[c] = (score[c]! - shares[c]! * z[j]![c]! * e[c]!) / (1 - alpha);
+  const sums = scores.map((score, j) => {
+    const own = z[j]!;
+    let sum = 0;
+    for (let c = 0; c < score.length; c += 1) {
+      score[c] = (score[c]! - shares[c]! * own[c]! * e[c]!) / (1 - alpha);
+      sum += score[c]!;
+    }
+    return sum;
   });
   const total = symmetric(columns.length, (j, k) => {
+    const [a, b, za, zb] = [columns[j]!, columns[k]!, z[j]!, z[k]!];
     let sum = 0;
-    for (let i = 0; i < rows; i += 1) sum += variances[i]! * columns[j]![i]! * columns[k]![i]!;
-    for (let c = 0; c < shares.length; c += 1) sum -= shares[c]! * z[j]![c]! * z[k]![c]!;
+    for (let i = 0; i < rows; i += 1) sum += variances[i]! * a[i]! * b[i]!;
+    for (let c = 0; c < shares.length; c += 1) sum -= shares[c]! * za[c]! * zb[c]!;
     return sum / (1 - alpha);
   });
   const informations = () => {
@@ -69,7 +78,7 @@ export function exchangeable(data: ClusteredBinomial, estimate: Float64Array, al
       symmetric(columns.length, (j, k) => (squares[j]![k]![c]! - share * z[j]![c]! * z[k]![c]!) / (1 - alpha)),
     );
   };
-  return { scores, inverse: inverse(total), informations };
+  return { scores, score: Matrix.columnVector(sums), inverse: inverse(total), informations };
 }
 
 function symmetric(size: number, entry: (j: number, k: number) => number): Matrix {

@@ -55,7 +55,7 @@ export function irls(problem: IrlsProblem, start?: Float64Array): IrlsFit {
   for (let iterations = 1; iterations <= MOST_ITERATIONS; iterations += 1) {
     const { estimate: step, inverse } = newtonStep(columns, here);
     const move = linearPredictor(columns, step);
-    const furthest = move.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+    const furthest = longest(move);
     const separation = furthest >= REST && separates(problem, move, SEPARATES * furthest) ? step : null;
     if (furthest < REST || separation !== null) return { ...here, estimate, inverse, iterations, separation };
     let share = 1;
@@ -100,7 +100,15 @@ function newtonStep(columns: readonly Float64Array[], { weights, residuals }: Ev
 }
 
 function moved(eta: Float64Array, move: Float64Array, share: number): Float64Array {
-  return eta.map((value, i) => value + share * move[i]!);
+  const next = new Float64Array(eta.length);
+  for (let i = 0; i < eta.length; i += 1) next[i] = eta[i]! + share * move[i]!;
+  return next;
+}
+
+function longest(move: Float64Array): number {
+  let most = 0;
+  for (const value of move) most = Math.max(most, Math.abs(value));
+  return most;
 }
 
 function separates({ family, y, m }: IrlsProblem, move: Float64Array, slack: number): boolean {

@@ -18,11 +18,12 @@ export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array)
   const sums = new Float64Array(count);
   const totals = new Float64Array(count);
   let [feet, square, weight, weightedSquare, alone, aloneWeight] = [0, 0, 0, 0, 0, 0];
-  linearPredictor(columns, estimate).forEach((eta, i) => {
+  const eta = linearPredictor(columns, estimate);
+  for (let i = 0; i < eta.length; i += 1) {
     const k = cases[i]!;
     const m = n[i]!;
     const w = weights[i]!;
-    const root = Math.exp(eta / 2);
+    const root = Math.exp(eta[i]! / 2);
     const odds = root * root;
     // e^2 of a case is 1 / odds, of another foot the odds.
     const squares = k / odds + (m - k) * odds;
@@ -34,7 +35,7 @@ export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array)
     aloneWeight += w * w * m;
     sums[index[i]!]! += w * (k / root - (m - k) * root);
     totals[index[i]!]! += w * m;
-  });
+  }
   const squared = (values: Float64Array) => values.reduce((sum, value) => sum + value * value, 0);
   const pairs = squared(totals) - aloneWeight;
   return {

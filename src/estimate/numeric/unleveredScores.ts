@@ -10,9 +10,10 @@ import type { EstimatingEquations } from "./exchangeable.js";
  *
  * Source: Mancl LA, DeRouen TA (2001) Biometrics 57:126-134.
  */
-export function unleveredScores({ scores, inverse, informations }: EstimatingEquations): Matrix {
+export function unleveredScores({ scores, inverse, informations }: EstimatingEquations): readonly Float64Array[] {
   const identity = Matrix.eye(scores.length);
-  const columns = informations().map((information, cluster) => {
+  const freed = scores.map((score) => score.slice());
+  informations().forEach((information, cluster) => {
     const rest = new LuDecomposition(Matrix.sub(identity, information.mmul(inverse)));
     if (rest.determinant < 1e-10) {
       throw new EstimateError(
@@ -21,7 +22,8 @@ export function unleveredScores({ scores, inverse, informations }: EstimatingEqu
         "Leave out the term that only one cluster varies in, or ask for another correction and say so.",
       );
     }
-    return rest.solve(Matrix.columnVector(scores.map((score) => score[cluster]!))).to1DArray();
+    const solved = rest.solve(Matrix.columnVector(scores.map((score) => score[cluster]!)));
+    freed.forEach((score, j) => (score[cluster] = solved.get(j, 0)));
   });
-  return new Matrix(columns).transpose();
+  return freed;
 }

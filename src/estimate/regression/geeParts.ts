@@ -1,4 +1,3 @@
-import { Matrix } from "ml-matrix";
 import { EstimateError } from "../EstimateError.js";
 import { exchangeable, type ClusteredBinomial, type EstimatingEquations } from "../numeric/exchangeable.js";
 import { pairCorrelation } from "../numeric/pairCorrelation.js";
@@ -44,8 +43,7 @@ export function geeParts(
     if (step < REST && Math.abs(alpha - alphaBefore) < REST) {
       return { estimate, equations, alpha, phi, paired: product !== null, iterations };
     }
-    const sums = Matrix.columnVector(equations.scores.map((score) => score.reduce((total, value) => total + value, 0)));
-    const change = Float64Array.from(equations.inverse.mmul(sums).to1DArray());
+    const change = Float64Array.from(equations.inverse.mmul(equations.score).to1DArray());
     // Steps to and fro between coefficients and correlation: half steps settle what whole ones would repeat.
     if (dot(change, before) < -dot(before, before) / 4) share = 0.5;
     change.forEach((value, j) => (estimate[j]! += share * value));

@@ -5,6 +5,7 @@ import { clusterSums } from "../numeric/clusterSums.js";
 import { irls, type IrlsProblem } from "../numeric/irls.js";
 import { profileLimits } from "../numeric/profileLimits.js";
 import { sandwich } from "../numeric/sandwich.js";
+import { scoreCovariance } from "../numeric/scoreCovariance.js";
 import { standardised } from "../numeric/standardised.js";
 import { separationError } from "./separationError.js";
 
@@ -45,7 +46,7 @@ export function generalisedLinear(
   const covariance =
     groups === null
       ? sandwich(transform, fit.inverse)
-      : sandwich(transform.mmul(fit.inverse).mmul(new Matrix(clusterSums(columns, fit.residuals, groups)))).mul(
+      : scoreCovariance(transform.mmul(fit.inverse), clusterSums(columns, fit.residuals, groups)).mul(
           groups.count / (groups.count - 1),
         );
   return {

@@ -2,6 +2,7 @@ import { Matrix } from "ml-matrix";
 import { leastSquares } from "../numeric/leastSquares.js";
 import { linearPredictor } from "../numeric/linearPredictor.js";
 import { sandwich } from "../numeric/sandwich.js";
+import { scoreCovariance } from "../numeric/scoreCovariance.js";
 import { standardised } from "../numeric/standardised.js";
 import { clusterSums } from "../numeric/clusterSums.js";
 import { weightedSum } from "../numeric/weightedSum.js";
@@ -45,7 +46,7 @@ export function linearParts(
   const covariance =
     groups === null
       ? model
-      : sandwich(transform.mmul(solved.inverse).mmul(new Matrix(clusterSums(columns, weighted, groups)))).mul(
+      : scoreCovariance(transform.mmul(solved.inverse), clusterSums(columns, weighted, groups)).mul(
           ((groups.count / (groups.count - 1)) * (n - 1)) / (n - p),
         );
   return {
