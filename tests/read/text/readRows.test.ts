@@ -84,6 +84,11 @@ test("a quoted cell that reaches over a damaged line is not put together", async
   expect(told).toEqual(["1: date|horse|note", "2: !stray_quote", "3: !nul_byte", '4: three" (bare quote)', "5: 2025-01-02|B|x"]);
 });
 
+test("lines that a quote would join into a record of another width are looked at one by one", async () => {
+  const told = await rowsOf(`${header}\n2025-01-01,"A\nb",c,d,e\n2025-01-02,B,x`, 1000, isDate);
+  expect(told).toEqual(["1: date|horse|note", "2: !stray_quote", '3: b"|c|d|e (bare quote)', "4: 2025-01-02|B|x"]);
+});
+
 test("a quote left open at the end of the file is a fault of its line", async () => {
   expect(await rowsOf(`${header}\n2025-01-01,A,"one`, 1000, isDate)).toEqual(["1: date|horse|note", "2: !stray_quote"]);
 });

@@ -57,6 +57,12 @@ test("a long line that is cut in the middle of a CR LF ends once", async () => {
   expect(await linesOf(`${"x".repeat(2_000_000)}\rb`, 2_000_001)).toEqual(["!line_too_long", "b"]);
 });
 
+test("a long line whose CR is the last byte of a chunk ends there, with or without an LF in the next", async () => {
+  const long = "x".repeat(2_999_999);
+  expect(await linesOf(`${long}\rb\rc`, 1_500_000)).toEqual(["!line_too_long", "b", "c"]);
+  expect(await linesOf(`${long}\r\nb\r\nc`, 1_500_000)).toEqual(["!line_too_long", "b", "c"]);
+});
+
 test("a line of exactly a million bytes is text", async () => {
   expect((await linesOf(`${"x".repeat(1_000_000)}\nb`))[0]).toHaveLength(1_000_000);
 });
