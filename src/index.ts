@@ -176,6 +176,8 @@ export { trendTest } from "./estimate/trendTest.js";
 export type { TrendTest } from "./estimate/trendTest.js";
 export { trueFromApparent } from "./estimate/trueFromApparent.js";
 export type { TruePrevalence } from "./estimate/trueFromApparent.js";
+export { waldTest } from "./estimate/waldTest.js";
+export type { WaldTest } from "./estimate/waldTest.js";
 export { wilsonInterval } from "./estimate/wilsonInterval.js";
 export { woolfTest } from "./estimate/woolfTest.js";
 

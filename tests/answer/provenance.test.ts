@@ -11,6 +11,6 @@ test("files with their checksums, every setting, and the day the review is made 
   );
   expect(inputs?.rows).toEqual([{ file: "visits.csv", rowsRead: 2, accepted: 1, setAside: 1, sha256: "abc" }]);
   expect(settings?.rows).toContainEqual({ setting: "The review is made as of", value: "2025-02-03" });
-  expect(settings?.rows).toContainEqual({ setting: "Rain is totalled over the days before a visit", value: "7, 14, 28" });
+  expect(settings?.rows).toContainEqual({ setting: "Rain before a visit is totalled over", value: "7, 14, 28 days" });
   expect(versions?.rows.map((row) => row["name"])).toEqual(["underfoot", "Node.js"]);
 });
