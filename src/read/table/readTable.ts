@@ -78,7 +78,7 @@ export async function readTable<Row extends Source>(
     width: () => header.found?.layout.width ?? null,
     fits: (cells) => header.found?.drafter.fits(cells) ?? false,
     row(cells, line, bareQuote) {
-      if (cells.every((cell) => cell.trim() === "")) return;
+      if (isBlank(cells)) return;
       if (header.found === null) {
         const layout = columnLayout(file, columns, cells, (fault, header) => {
           wholeFile(fault, null, header);
@@ -107,4 +107,9 @@ export async function readTable<Row extends Source>(
   }
   const accepted = records.length;
   return { records, input: { file, kind, ...text.digest(), rowsRead, accepted, setAside: rowsRead - accepted } };
+}
+
+function isBlank(cells: readonly string[]): boolean {
+  for (const cell of cells) if (cell.trim() !== "") return false;
+  return true;
 }

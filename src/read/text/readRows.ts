@@ -79,7 +79,7 @@ function sendRows({ lines, faults }: TextBlock, firstLine: number, delimiter: st
 }
 
 function send(pieces: readonly Piece[], delimiter: string, sink: RowSink): void {
-  const textsOf = (kind: Piece["kind"]) => pieces.flatMap((piece) => (piece.kind === kind ? [piece.text] : []));
+  const textsOf = (kind: Piece["kind"]) => pieces.filter((piece) => piece.kind === kind).map(({ text }) => text);
   const records = {
     quoted: recordsOfTexts(textsOf("quoted"), delimiter, false).values(),
     bare: recordsOfTexts(textsOf("bare"), delimiter, true).values(),
