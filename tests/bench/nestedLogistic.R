@@ -3,9 +3,12 @@
 suppressPackageStartupMessages({ library(lme4); library(glmmTMB) })
 d <- read.csv(commandArgs(TRUE)[1]); d$yard <- factor(d$yard); d$horse <- factor(d$horse)
 f <- thrush ~ wet + hind + (1 | yard) + (1 | yard:horse)
-say <- function(engine, fit, seconds)
-  cat(sprintf('{"engine":"%s","seconds":%.3f,"logLik":%.6f}\n', engine, seconds, as.numeric(logLik(fit))))
 version <- function(p) paste(p, packageVersion(p))
-fit <- NULL
-t <- system.time(fit <- suppressWarnings(suppressMessages(glmer(f, d, binomial))))[["elapsed"]]; say(version("lme4"), fit, t)
-t <- system.time(fit <- suppressWarnings(suppressMessages(glmmTMB(f, d, binomial))))[["elapsed"]]; say(version("glmmTMB"), fit, t)
+# The median of three fits when one takes less than ten seconds, as on our side.
+time <- function(engine, fitOnce) {
+  fit <- NULL; once <- function() system.time(fit <<- suppressWarnings(suppressMessages(fitOnce())))[["elapsed"]]
+  first <- once(); seconds <- if (first < 10) median(c(first, once(), once())) else first
+  cat(sprintf('{"engine":"%s","seconds":%.3f,"firstSeconds":%.3f,"logLik":%.6f}\n', engine, seconds, first, as.numeric(logLik(fit))))
+}
+time(version("lme4"), function() glmer(f, d, binomial))
+time(version("glmmTMB"), function() glmmTMB(f, d, binomial))

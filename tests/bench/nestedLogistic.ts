@@ -10,7 +10,10 @@ export interface NestedLogisticFigure {
   readonly benchmark: "nestedLogistic";
   readonly feet: number;
   readonly engine: string;
+  /** Median of three when the first took less than ten seconds. */
   readonly seconds: number;
+  /** The first of them, with what the language compiles on the way. */
+  readonly firstSeconds: number;
   readonly logLik: number;
 }
 
@@ -26,10 +29,15 @@ function study(feet: number): readonly SimulatedFoot[] {
 }
 
 function ours(feet: number, rows: readonly SimulatedFoot[], method: "laplace" | "quadrature"): NestedLogisticFigure {
-  const start = performance.now();
-  const { logLik } = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet", "hind"], groups: ["yard", "horse"], method });
-  const seconds = (performance.now() - start) / 1000;
-  return { benchmark: "nestedLogistic", feet, engine: `underfoot ${method}`, seconds, logLik };
+  let logLik = NaN;
+  const once = (): number => {
+    const start = performance.now();
+    logLik = fitMixedLogistic({ rows, outcome: "thrush", terms: ["wet", "hind"], groups: ["yard", "horse"], method }).logLik;
+    return (performance.now() - start) / 1000;
+  };
+  const firstSeconds = once();
+  const [, seconds = firstSeconds] = firstSeconds < 10 ? [firstSeconds, once(), once()].sort((a, b) => a - b) : [];
+  return { benchmark: "nestedLogistic", feet, engine: `underfoot ${method}`, seconds, firstSeconds, logLik };
 }
 
 /** lme4 and glmmTMB on the same rows; none when R or a package is not installed. */
@@ -43,7 +51,7 @@ function peers(feet: number, rows: readonly SimulatedFoot[]): readonly NestedLog
     const figures = out
       .trim()
       .split("\n")
-      .map((line) => JSON.parse(line) as { engine: string; seconds: number; logLik: number });
+      .map((line) => JSON.parse(line) as Omit<NestedLogisticFigure, "benchmark" | "feet">);
     return figures.map((figure) => ({ benchmark: "nestedLogistic", feet, ...figure }));
   } finally {
     rmSync(folder, { recursive: true });
@@ -52,10 +60,9 @@ function peers(feet: number, rows: readonly SimulatedFoot[]): readonly NestedLog
 
 /**
  * Nested logistic regression of simulated feet, four a horse and 20 horses a yard: 16,000, 80,000 and 400,000 feet; lme4 and glmmTMB
- * on the first two when R is there. A small fit goes first, so that no time goes into compiling.
+ * on the first two when R is there.
  */
 export function nestedLogistic(print: (figure: NestedLogisticFigure) => void, withPeers = true): void {
-  for (const method of ["laplace", "quadrature"] as const) ours(1600, study(1600), method);
   const hasR = withPeers && spawnSync("Rscript", ["-e", "library(lme4); library(glmmTMB)"]).status === 0;
   for (const feet of [16_000, 80_000, 400_000]) {
     const rows = study(feet);
