@@ -28,9 +28,9 @@ const program = `
 d <- read.csv(commandArgs(TRUE)[1]); suppressMessages(library(geepack))
 run <- function() system.time(geeglm(thrush ~ wet + hind, id = interaction(yard, horse, drop = TRUE, lex.order = TRUE), data = d,
   family = binomial, corstr = "exchangeable", scale.fix = TRUE))[["elapsed"]]
-cat(min(run(), run()))`;
+cat(min(replicate(5, run())))`;
 
-/** geepack on the same rows, the better of two runs; null when R or geepack is not installed. */
+/** geepack on the same rows, the best of five runs; null when R or geepack is not installed. */
 function peer(feet: number, rows: readonly SimulatedFoot[]): GeeFigure | null {
   if (spawnSync("Rscript", ["-e", "library(geepack)"]).status !== 0) return null;
   const folder = mkdtempSync(join(tmpdir(), "feet-"));
@@ -45,12 +45,14 @@ function peer(feet: number, rows: readonly SimulatedFoot[]): GeeFigure | null {
   }
 }
 
-/** Exchangeable GEE of simulated feet, horses as clusters: 16,000, 80,000 and 400,000 feet; geepack on the first two when R is there. */
+/** Exchangeable GEE of simulated feet, horses as clusters: 16,000, 80,000 and 400,000 feet, the best of
+ * five runs; geepack on the first two when R is there. */
 export function gee(print: (figure: GeeFigure) => void): void {
   ours(1600, study(1600));
   for (const feet of [16_000, 80_000, 400_000]) {
     const rows = study(feet);
-    print([ours(feet, rows), ours(feet, rows)].reduce((best, run) => (run.seconds < best.seconds ? run : best)));
+    const runs = Array.from({ length: 5 }, () => ours(feet, rows));
+    print(runs.reduce((best, run) => (run.seconds < best.seconds ? run : best)));
     const other = feet <= 80_000 ? peer(feet, rows) : null;
     if (other !== null) print(other);
   }
