@@ -37,7 +37,7 @@ export function thrushNow(study: Study): Answer | NotEnoughData {
     tables: [levels([found.horse, found.footVisit, found.yard])],
     charts: [],
     cautions: [
-      "Only feet that were graded count. A horse with some feet ungraded can only have been counted too well.",
+      "Only feet that were graded count: a horse with some feet not graded may have thrush in one of those.",
       "The grade is a scale of this project; do not set this share beside one found with another definition.",
     ],
     method: {

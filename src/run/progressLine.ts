@@ -27,6 +27,11 @@ function fitted(text: string, width: number): string {
   return out;
 }
 
+/** Some terminals give their width as 0 when they do not know it. */
+function widthOf({ columns }: ProgressStream): number {
+  return columns === undefined || columns === 0 ? 80 : columns;
+}
+
 /**
  * A line of progress on a terminal. It writes nothing at all when the stream is not a terminal, or one that cannot move its
  * cursor (`TERM=dumb`), so that logs and pipes stay clean.
@@ -37,7 +42,7 @@ export function progressLine(stream: ProgressStream, terminal: string | undefine
   return {
     show: (text) => {
       if (!drawn) return;
-      stream.write(clearLine + fitted(text, (stream.columns ?? 80) - 1));
+      stream.write(clearLine + fitted(text, widthOf(stream) - 1));
       shown = true;
     },
     clear: () => {

@@ -40,3 +40,9 @@ test("text never wraps and never moves the cursor", () => {
   progressLine(unknownWidth, undefined).show("x".repeat(200));
   expect(unknownWidth.written).toEqual([`\r\u001B[2K${"x".repeat(79)}`]);
 });
+
+test("a terminal that gives its width as 0 is taken as 80 wide", () => {
+  const stream = fakeStream(true, 0);
+  progressLine(stream, "xterm").show("Reading");
+  expect(stream.written.join("")).toContain("Reading");
+});
