@@ -9,6 +9,7 @@ import { coefficientDf } from "./mixed/coefficientDf.js";
 import { pooledCells } from "./mixed/pooledCells.js";
 import type { RandomIntercept } from "./mixed/RandomIntercept.js";
 import { randomIntercepts } from "./mixed/randomIntercepts.js";
+import { requireChoices } from "./mixed/requireChoices.js";
 import { requirePoints } from "./mixed/requirePoints.js";
 import { requireSettled } from "./mixed/requireSettled.js";
 import { requireSpread } from "./mixed/requireSpread.js";
@@ -104,7 +105,7 @@ export interface MixedLogisticFit extends RegressionFit<OddsCoefficient> {
  * Errors thrown: those of `designMatrix`; `no_variation` when all outcomes are the same; `separation` when terms tell the outcome
  * without error, or it never differs within an inner group; `too_few` for a single group, as many inner as outer groups, one
  * observation a group, or no degrees of freedom left for a coefficient; `out_of_range` for an outcome that is not 0 or 1, more cases
- * than examined, the level, the nodes, an SD to start from; `length_mismatch` for nodes or starts of the wrong number; `not_a_count`;
+ * than examined, the level, the nodes, the method, more than two groups, an SD to start from; `length_mismatch` for nodes or starts of the wrong number; `not_a_count`;
  * `not_converged`, also when the likelihood has no single summit.
  *
  * Sources: Pinheiro JC & Chao EC (2006) J Comput Graph Stat 15:58-81 (nested quadrature); Breslow NE & Clayton DG (1993) JASA
@@ -113,6 +114,7 @@ export interface MixedLogisticFit extends RegressionFit<OddsCoefficient> {
 export function fitMixedLogistic(options: MixedLogisticOptions): MixedLogisticFit {
   const { rows, outcome, terms, groups, method = "quadrature", start } = options;
   const level = requireLevel(options.level ?? 0.95);
+  requireChoices(groups, method);
   const points = requirePoints(options.nodes, groups);
   const single = typeof outcome === "string";
   const name = single ? outcome : outcome.cases;

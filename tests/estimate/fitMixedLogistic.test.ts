@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fitLogistic } from "../../src/estimate/fitLogistic.js";
-import { fitMixedLogistic, type MixedLogisticFit } from "../../src/estimate/fitMixedLogistic.js";
+import { fitMixedLogistic, type MixedLogisticFit, type MixedLogisticOptions } from "../../src/estimate/fitMixedLogistic.js";
 import { seededRandom } from "../../src/estimate/numeric/seededRandom.js";
 import { faultCode } from "./faultCode.js";
 import { mixedReference } from "./mixedReference.js";
@@ -302,6 +302,12 @@ describe("faults", () => {
   });
 
   test("unknown columns, levels, nodes, starts", () => {
+    // As they come from a notebook, which does not check types.
+    const untyped = (change: object) => () => fitMixedLogistic({ ...options, ...change } as MixedLogisticOptions);
+    expect(faultCode(untyped({ groups: [] }))).toBe("out_of_range");
+    expect(faultCode(untyped({ groups: "yard" }))).toBe("out_of_range");
+    expect(faultCode(untyped({ groups: ["district", "yard", "horse"] }))).toBe("out_of_range");
+    expect(faultCode(untyped({ method: "Laplace" }))).toBe("out_of_range");
     expect(faultCode(() => fitMixedLogistic({ ...options, groups: ["yard", "hors"] }))).toBe("unknown_column");
     expect(faultCode(() => fitMixedLogistic({ ...options, level: 95 }))).toBe("out_of_range");
     expect(faultCode(() => fitMixedLogistic({ ...options, nodes: [9] }))).toBe("length_mismatch");
