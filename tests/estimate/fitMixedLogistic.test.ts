@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { fitLogistic } from "../../src/estimate/fitLogistic.js";
-import { fitMixedLogistic, type MixedLogisticFit, type MixedLogisticOptions } from "../../src/estimate/fitMixedLogistic.js";
+import { fitMixedLogistic, type MixedLogisticFit } from "../../src/estimate/fitMixedLogistic.js";
 import { seededRandom } from "../../src/estimate/numeric/seededRandom.js";
 import { faultCode } from "./faultCode.js";
 import { mixedReference } from "./mixedReference.js";
@@ -303,7 +303,7 @@ describe("faults", () => {
 
   test("unknown columns, levels, nodes, starts", () => {
     // As they come from a notebook, which does not check types.
-    const untyped = (change: object) => () => fitMixedLogistic({ ...options, ...change } as MixedLogisticOptions);
+    const untyped = (change: object) => () => fitMixedLogistic({ ...options, ...change });
     expect(faultCode(untyped({ groups: [] }))).toBe("out_of_range");
     expect(faultCode(untyped({ groups: "yard" }))).toBe("out_of_range");
     expect(faultCode(untyped({ groups: ["district", "yard", "horse"] }))).toBe("out_of_range");
