@@ -17,6 +17,7 @@ export function settingsTable(settings: Settings): Table {
     ["Rain before a visit is totalled over", `${settings.rainWindowsDays.join(", ")} days`],
     ["The wetness index keeps, each day, of what was there", cellText(settings.apiDecayPerDay, { percent: true })],
     ["The wetness index needs readings of", `${settings.apiWarmUpDays} days without a gap`],
+    ["Daily rain is doubted above", settings.dailyRainLimitMm === null ? "no limit set" : `${settings.dailyRainLimitMm} mm`],
     ["An interval counts as kept within", `${settings.toleranceDays} days of its date, either way`],
     ["A gap is loss of contact, not lateness, after", `${settings.lostAfterDays} days`],
     ["A group gets an estimate from", `${settings.minimumHorses} horses`],

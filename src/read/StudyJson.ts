@@ -1,11 +1,21 @@
 import type { GaugeDayRule, Settings } from "../study/Settings.js";
 
-/** A weather file in another format than weather.csv. */
+/** A weather file in another format than weather.csv: GHCN-Daily as comma-separated rows of one reading, or as fixed-width lines of one month. */
 export interface WeatherFile {
   readonly file: string;
-  readonly format: "ghcn-by-station";
-  /** gauge_id to give its readings; the station identifier when left out. */
+  readonly format: "ghcn-by-station" | "ghcn-dly";
+  /** gauge_id to give the readings of the one station in it; the station identifier when left out. */
   readonly gauge?: string | undefined;
+  /** gauge_id by station identifier, for a file of several stations; stations that are not named are passed over. */
+  readonly stations?: Readonly<Record<string, string>> | undefined;
+}
+
+/** Where a gauge stands, as `study.json` may say it. */
+export interface GaugeEntry {
+  readonly gauge: string;
+  readonly latitudeDeg: number;
+  readonly longitudeDeg?: number | undefined;
+  readonly elevationM?: number | undefined;
 }
 
 /** What `study.json` may say. */
@@ -16,4 +26,7 @@ export interface StudyJson {
   readonly asOf?: string | null | undefined;
   readonly settings?: { readonly [Key in keyof Settings]?: Settings[Key] | undefined } | undefined;
   readonly weather?: readonly WeatherFile[] | undefined;
+  readonly gauges?: readonly GaugeEntry[] | undefined;
+  /** The list of GHCN-Daily stations (ghcnd-stations.txt), from which the gauges read from such files get their place. */
+  readonly stationList?: string | undefined;
 }

@@ -26,7 +26,7 @@ import type { RowRule } from "./table/RowRule.js";
 import { readTable } from "./table/readTable.js";
 import { studyPath } from "./text/studyPath.js";
 import { systemCode } from "./text/systemCode.js";
-import { readGhcnByStation } from "./weather/readGhcnByStation.js";
+import { readWeatherFiles } from "./weather/readWeatherFiles.js";
 import { warnOfUnknownGauges } from "./rules/warnOfUnknownGauges.js";
 
 /** Options of `readStudy`. */
@@ -45,6 +45,7 @@ const whatIsLost: Readonly<Record<FileKind, string>> = {
   changes: "whether a change at a yard went with better feet cannot be asked",
   weather: "wet and dry weather cannot be set beside the feet",
   outlines: "the shape of the foot is known from its measures only",
+  stations: "where the gauges stand is not known",
 };
 
 const FARTHEST_AHEAD_MS = 14 * 3_600_000;
@@ -90,13 +91,9 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   const changes = await table<YardChange>("changes", changeRule(yardNames));
 
   const firstOf = firstLines();
-  const weather = [...(await table<GaugeDay>("weather", weatherRule(firstOf)))];
-  for (const named of json.weather ?? []) {
-    const path = (await studyPath(folder, named.file, true)) ?? "";
-    const { records, input } = await readGhcnByStation(path, named, firstOf, log);
-    inputs.push(input);
-    for (const day of records) weather.push(day);
-  }
+  const rows = await table<GaugeDay>("weather", weatherRule(firstOf, json.settings?.dailyRainLimitMm ?? null));
+  const { weather, gauges, inputs: weatherInputs } = await readWeatherFiles(folder, json, rows, firstOf, log);
+  inputs.push(...weatherInputs);
   warnOfUnknownGauges(yards, weather, log);
 
   const ofVisits = visitRule(knownHorses, today);
@@ -105,11 +102,23 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
 
   const settings = settingsOf(json, weather.length > 0, log);
   const fileOrder = ["study.json", ...fileTables.map(({ file }) => file), ...(json.weather ?? []).map(({ file }) => file)];
+  if (json.stationList !== undefined) fileOrder.push(json.stationList);
   inputs.sort((a, b) => fileOrder.indexOf(a.file) - fileOrder.indexOf(b.file));
   const { rowsRead = 0, accepted = 0, setAside = 0 } = inputs.find(({ kind }) => kind === "visits") ?? {};
   const flow = ofVisits.tally.flow({ read: rowsRead, accepted, setAside }, knownHorses);
   const report = { inputs, flow, counts: log.counts(), issues: log.issues(fileOrder) };
-  return { name: json.name, settings, visits, horses, yards, changes, weather, outlines, report };
+  return {
+    name: json.name,
+    settings,
+    visits,
+    horses,
+    yards,
+    changes,
+    weather,
+    ...(gauges.length > 0 && { gauges }),
+    outlines,
+    report,
+  };
 }
 
 async function checkFolder(folder: string): Promise<void> {

@@ -17,9 +17,10 @@ const LARGEST_BYTES = 1_000_000;
 const MOST_FAULTS = 5;
 
 const knownKeys: Readonly<Record<string, readonly string[]>> = {
-  "": ["name", "gaugeDay", "asOf", "settings", "weather"],
+  "": ["name", "gaugeDay", "asOf", "settings", "weather", "gauges", "stationList"],
   settings: Object.keys(defaultSettings),
-  weather: ["file", "format", "gauge"],
+  weather: ["file", "format", "gauge", "stations"],
+  gauges: ["gauge", "latitudeDeg", "longitudeDeg", "elevationM"],
 };
 
 /**

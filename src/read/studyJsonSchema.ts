@@ -21,6 +21,7 @@ export function studyJsonSchema({ z }: Zod): ZodType<StudyJson> {
     rainWindowsDays: z.array(days(1)).min(1),
     apiDecayPerDay: proportion,
     apiWarmUpDays: days(0),
+    dailyRainLimitMm: z.number().gt(0).max(1825).nullable(),
     toleranceDays: days(0),
     lostAfterDays: days(1),
     minimumHorses: z.number().int().min(1),
@@ -29,11 +30,30 @@ export function studyJsonSchema({ z }: Zod): ZodType<StudyJson> {
     unevenPairDeg: z.number().min(0).max(90),
     asOf: date.nullable(),
   });
+  const weatherFile = z
+    .strictObject({
+      file,
+      format: z.enum(["ghcn-by-station", "ghcn-dly"]),
+      gauge: name.optional(),
+      stations: z.record(name, name).optional(),
+    })
+    .refine((named) => named.gauge === undefined || named.stations === undefined, "give gauge or stations, not both");
+  const gauge = z.strictObject({
+    gauge: name,
+    latitudeDeg: z.number().min(-90).max(90),
+    longitudeDeg: z.number().min(-180).max(180).optional(),
+    elevationM: z.number().min(-500).max(9000).optional(),
+  });
   return z.strictObject({
     name,
     gaugeDay: gaugeDay.nullish(),
     asOf: date.nullish(),
     settings: settings.partial().optional(),
-    weather: z.array(z.strictObject({ file, format: z.literal("ghcn-by-station"), gauge: name.optional() })).optional(),
+    weather: z.array(weatherFile).optional(),
+    gauges: z
+      .array(gauge)
+      .refine((list) => new Set(list.map((entry) => entry.gauge)).size === list.length, "a gauge is named twice")
+      .optional(),
+    stationList: file.optional(),
   });
 }

@@ -1,7 +1,7 @@
 import type { Issue } from "./Issue.js";
 
 /** What kind of rows a file holds. */
-export type FileKind = "visits" | "horses" | "yards" | "changes" | "weather" | "outlines";
+export type FileKind = "visits" | "horses" | "yards" | "changes" | "weather" | "outlines" | "stations";
 
 /** One file that was read. `rowsRead` is always `accepted + setAside`. */
 export interface InputFile {

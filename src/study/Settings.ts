@@ -19,6 +19,11 @@ export interface Settings {
   readonly apiDecayPerDay: number;
   /** Days of unbroken readings the index needs before a visit; see `antecedentPrecipitation`. */
   readonly apiWarmUpDays: number;
+  /**
+   * Daily rain above this, mm, is doubted with a warning and kept: a little above the greatest rain day known near the gauges. null: only the limits that
+   * hold anywhere are used.
+   */
+  readonly dailyRainLimitMm: number | null;
   /** Days early or late within which a visit counts as kept. Two-sided. */
   readonly toleranceDays: number;
   /** A routine gap longer than this is loss to follow-up, not lateness. */

@@ -1,5 +1,6 @@
 import type { DataReport } from "./DataReport.js";
 import type { FootVisit } from "./FootVisit.js";
+import type { Gauge } from "./Gauge.js";
 import type { GaugeDay } from "./GaugeDay.js";
 import type { HorseStay } from "./HorseStay.js";
 import type { OutlinePoint } from "./OutlinePoint.js";
@@ -16,6 +17,8 @@ export interface Study {
   readonly yards: readonly Yard[];
   readonly changes: readonly YardChange[];
   readonly weather: readonly GaugeDay[];
+  /** Where gauges stand, of those of which it is known. */
+  readonly gauges?: readonly Gauge[];
   readonly outlines: readonly OutlinePoint[];
   readonly report: DataReport;
 }

@@ -13,6 +13,7 @@ export const defaultSettings: Settings = {
   rainWindowsDays: [7, 14, 28],
   apiDecayPerDay: 0.9,
   apiWarmUpDays: 60,
+  dailyRainLimitMm: null,
   toleranceDays: 7,
   lostAfterDays: 400,
   minimumHorses: 5,

@@ -36,6 +36,10 @@ export const settingRules: Readonly<Record<keyof Settings, SettingRule>> = {
   },
   apiDecayPerDay: proportion,
   apiWarmUpDays: days(0),
+  dailyRainLimitMm: {
+    allows: (value) => value === null || (typeof value === "number" && value > 0 && value <= 1825),
+    expected: "a number of millimetres above 0 and up to 1825, or null for none",
+  },
   toleranceDays: days(0),
   lostAfterDays: days(1),
   minimumHorses: { allows: (value) => whole(value, 1, 1_000_000), expected: "a whole number from 1" },

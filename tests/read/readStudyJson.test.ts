@@ -92,7 +92,20 @@ test.each([
     "weather.0.file: a file inside the study folder is expected",
     "",
   ],
-  ['{"name":"T","weather":[{"file":"a.csv","format":"dly"}]}', "weather.0.format should be ghcn-by-station", ""],
+  ['{"name":"T","weather":[{"file":"a.csv","format":"dly"}]}', "weather.0.format should be ghcn-by-station or ghcn-dly", ""],
+  [
+    '{"name":"T","weather":[{"file":"a.dly","format":"ghcn-dly","gauge":"G","stations":{"XX1":"G"}}]}',
+    "weather.0: give gauge or stations, not both",
+    "",
+  ],
+  ['{"name":"T","gauges":[{"gauge":"G","latitudeDeg":91}]}', "gauges.0.latitudeDeg should be at most 90", ""],
+  [
+    '{"name":"T","gauges":[{"gauge":"G","latitude":9,"latitudeDeg":9}]}',
+    'gauges.0: the key "latitude" is not known',
+    "latitudeDeg",
+  ],
+  ['{"name":"T","gauges":[{"gauge":"G","latitudeDeg":1},{"gauge":"G","latitudeDeg":2}]}', "gauges: a gauge is named twice", ""],
+  ['{"name":"T","settings":{"dailyRainLimitMm":0}}', "settings.dailyRainLimitMm should be more than 0", ""],
 ])("%s is refused in words", async (json, found, hint) => {
   const refusal = await refused(json);
   expect(refusal.code).toBe("bad_study_json");

@@ -246,6 +246,12 @@ export const messages = {
       `${element} ${value} failed the quality check ${quoted(flag)} of its source`,
       "Nothing to mend; the reading counts as missing.",
     ),
+  ghcnQualityOfDay: (element: string, date: string, value: string, flag: string) =>
+    blanked(
+      "quality_flag",
+      `${element} ${value} of ${date} failed the quality check ${quoted(flag)} of its source`,
+      "Nothing to mend; the reading counts as missing.",
+    ),
   ghcnPresumedZero: () =>
     blanked(
       "presumed_zero",
@@ -264,6 +270,48 @@ export const messages = {
       "accumulated_days_unknown",
       "a total of several days (MDPR) has no DAPR that says how many",
       "Only its last day is known to be covered; check the days before.",
+    ),
+  dlyLine: (found: string) =>
+    setAside(
+      "bad_ghcn_row",
+      `the line does not keep to its fixed columns: ${found}`,
+      "Take the line anew from its source: no character may be added, lost or turned into a tab.",
+    ),
+  ghcnStationsUnused: (stations: number, readings: number) =>
+    warning(
+      "station_not_used",
+      `${readings} readings of ${stations === 1 ? "a station" : `${stations} stations`} not named in study.json were passed over`,
+      'Nothing to mend; name a station under "stations" to use it.',
+    ),
+  ghcnStationAbsent: (station: string, nearest: string | null) =>
+    warning(
+      "station_without_readings",
+      `study.json names the station ${quoted(station)}, of which the file has no reading that can be used`,
+      `Check the identifier.${did(nearest)}`,
+    ),
+  stationLine: (found: string) =>
+    setAside(
+      "bad_station_line",
+      `the line does not keep to its fixed columns: ${found}`,
+      "Take the list anew from its source; it is cut by position, not by commas.",
+    ),
+  stationNotListed: (station: string) =>
+    warning(
+      "station_not_listed",
+      `the station ${quoted(station)} is not in the list, so that where it stands is not known`,
+      'Take a newer list, or give its latitude under "gauges" in study.json.',
+    ),
+  gaugeWithoutReadings: (gauge: string, nearest: string | null) =>
+    warning(
+      "gauge_without_readings",
+      `gauges names ${quoted(gauge)}, of which there are no readings`,
+      `Correct the spelling or take it out.${did(nearest)}`,
+    ),
+  rainOverLimit: (rain: number, limit: number) =>
+    warning(
+      "rain_over_limit",
+      `${rain} mm is more than the ${limit} mm a day that study.json believes of this place; it was kept`,
+      "Check the reading, its unit and whether it is the total of several days.",
     ),
   gaugeDayNotStated: (used: string) =>
     warning(

@@ -6,9 +6,13 @@ import type { ReportFault, RowRule } from "../table/RowRule.js";
 
 /**
  * Rule of weather.csv: one row per gauge and day, over all weather files (`firstOf` remembers them). A trace is 0 mm with its flag; a total of
- * several days is used for none of them; what is marked missing is missing whatever stands beside it. An empty rain cell stays null.
+ * several days is used for none of them; what is marked missing is missing whatever stands beside it. An empty rain cell stays null. Rain above
+ * `limitMm` a day is kept with a warning.
  */
-export function weatherRule(firstOf: (key: string, source: Source) => Source | null): RowRule<GaugeDay> {
+export function weatherRule(
+  firstOf: (key: string, source: Source) => Source | null,
+  limitMm: number | null = null,
+): RowRule<GaugeDay> {
   return {
     accepts(row, report) {
       const first = firstOf(JSON.stringify([row.gaugeId, row.date]), row);
@@ -17,6 +21,8 @@ export function weatherRule(firstOf: (key: string, source: Source) => Source | n
         return false;
       }
       mendRain(row, report);
+      const rain = row.rainMm;
+      if (rain !== null && limitMm !== null && rain > limitMm) report(messages.rainOverLimit(rain, limitMm), "rain_mm");
       if (row.tempMinC !== null && row.tempMaxC !== null && row.tempMinC > row.tempMaxC) {
         report(messages.temperaturesCrossed(), "temp_min_c");
         row.tempMinC = null;

@@ -19,15 +19,17 @@ const columnOf = (name: string): Column | undefined => weatherColumns.find((colu
 /**
  * Gauge days from the readings of a GHCN-Daily file, in the order of `days`. PRCP, TMIN and TMAX are tenths (of mm, of degrees C), -9999 is missing. M-flag T is a
  * trace, 0 mm; P is missing and only presumed zero, so missing. A several-day total (MDPR over DAPR days) puts no rain on any day it
- * covers: its last day is flagged accumulated, and a daily reading inside it is blanked.
+ * covers: its last day is flagged accumulated, and a daily reading inside it is blanked. ADPT is the mean dew point in tenths of a degree, RHAV the mean
+ * relative humidity in whole percent. Rain above `limitMm` a day is kept with a warning.
  *
- * Source: NOAA, GHCN-Daily readme.txt section III and readme-by_station.txt.
+ * Source: NOAA, GHCN-Daily readme.txt section III and readme-by_station.txt; ADPT and RHAV stand in newer readmes only and are from memory.
  */
 export function ghcnGaugeDays(
   file: string,
   days: ReadonlyMap<string, StationDay>,
-  gauge: string | undefined,
+  gaugeOf: (station: string) => string,
   report: ReportReading,
+  limitMm: number | null = null,
 ): GaugeDay[] {
   const covered = coveredDays(days, report);
   const found: GaugeDay[] = [];
@@ -36,17 +38,22 @@ export function ghcnGaugeDays(
     if (first === undefined) continue;
     const line = (readings.get("PRCP") ?? first).line;
     const day: Draft<GaugeDay> = {
-      ...{ file, line, gaugeId: gauge ?? station, date, rainMm: null, flag: null },
+      ...{ file, line, gaugeId: gaugeOf(station), date, rainMm: null, flag: null },
       ...{ tempMinC: null, tempMaxC: null, humidityPct: null, dewPointC: null },
     };
     rain(day, readings, covered.has(key), report);
-    day.tempMinC = inTenths(readings.get("TMIN"), "temp_min_c", report);
-    day.tempMaxC = inTenths(readings.get("TMAX"), "temp_max_c", report);
+    if (day.rainMm !== null && limitMm !== null && day.rainMm > limitMm) {
+      report(messages.rainOverLimit(day.rainMm, limitMm), readings.get("PRCP") ?? first);
+    }
+    day.tempMinC = measured(readings.get("TMIN"), "temp_min_c", report);
+    day.tempMaxC = measured(readings.get("TMAX"), "temp_max_c", report);
     if (day.tempMinC !== null && day.tempMaxC !== null && day.tempMinC > day.tempMaxC) {
       report(messages.temperaturesCrossed(), readings.get("TMIN") ?? first);
       day.tempMinC = null;
       day.tempMaxC = null;
     }
+    day.dewPointC = measured(readings.get("ADPT"), "dew_point_c", report);
+    day.humidityPct = measured(readings.get("RHAV"), "humidity_pct", report, 1);
     found.push(day);
   }
   return found;
@@ -70,19 +77,24 @@ function rain(day: Draft<GaugeDay>, readings: StationDay["readings"], covered: b
     day.flag = "trace";
     day.rainMm = 0;
   } else {
-    day.rainMm = inTenths(daily, "rain_mm", report);
+    day.rainMm = measured(daily, "rain_mm", report);
     if (day.rainMm === null) day.flag = "missing";
   }
 }
 
-function inTenths(reading: PlacedReading | undefined, columnName: string, report: ReportReading): number | null {
+function measured(
+  reading: PlacedReading | undefined,
+  columnName: string,
+  report: ReportReading,
+  divisor = TENTHS,
+): number | null {
   const column = columnOf(columnName);
   if (reading === undefined || column === undefined) return null;
   if (reading.value === MISSING) {
     report(messages.ghcnMissing(reading.element), reading);
     return null;
   }
-  const value = reading.value / TENTHS;
+  const value = reading.value / divisor;
   const [low, high] = column.hard ?? [-Infinity, Infinity];
   if (value < low || value > high) {
     report(messages.badCell(column, String(value), value < low ? "too_small" : "too_big"), reading);
