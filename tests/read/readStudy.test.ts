@@ -207,7 +207,6 @@ test.each([
   ["a known column twice", "visit_date,horse_id,foot,Foot\n", "header_duplicate"],
   ["a stray quote in the header", 'visit_date,horse_id,"foot\n2025-03-01,Ash,LF\n', "header_unreadable"],
   ["NUL bytes in the header", "visit_date,horse_id,fo\0ot\n", "header_unreadable"],
-  ["UTF-16 with its mark", Buffer.from(`\uFEFF${visits}`, "utf16le"), "not_csv_text"],
   ["UTF-16 without its mark", Buffer.from(visits, "utf16le"), "not_csv_text"],
   ["UTF-16 big end first", Buffer.from(visits, "utf16le").swap16(), "not_csv_text"],
   ["a workbook", Buffer.from([0x50, 0x4b, 3, 4, 0, 0, 0, 0]), "not_csv_text"],
@@ -217,6 +216,15 @@ test.each([
   expect(refusal.code).toBe(code);
   expect(refusal.message).toMatch(/^visits\.csv[,:] .*\.$/);
   expect(refusal.hint).toMatch(/\.$|\?$/);
+});
+
+test("UTF-16 with its mark is read as it says", async () => {
+  const study = await studyFrom({ "visits.csv": Buffer.from(`\uFEFF${visits}`, "utf16le") });
+  expect(study.visits.map(({ horseId, thrushGrade }) => [horseId, thrushGrade])).toEqual([
+    ["Ash", 1],
+    ["Ash", 0],
+    ["Birch", null],
+  ]);
 });
 
 test("a header only is a study without rows", async () => {

@@ -18,7 +18,17 @@ const lineFaults: Readonly<Record<LineFault, Fault>> = {
   not_utf8: setAside(
     "not_utf8",
     "the line holds bytes that are not UTF-8 text",
-    "Save the file again as CSV UTF-8, or type the marked letters anew.",
+    'Save the file again as CSV UTF-8, or say its encoding in study.json, such as "encoding": "windows-1252".',
+  ),
+  not_utf16: setAside(
+    "not_utf16",
+    "the line holds half a letter of UTF-16",
+    "The file may be cut off or damaged: copy it again.",
+  ),
+  not_windows_1252: setAside(
+    "not_windows_1252",
+    "the line holds bytes that Windows-1252 does not have",
+    "Check the encoding that study.json states for the file, or save it again as CSV UTF-8.",
   ),
   nul_byte: setAside(
     "nul_byte",

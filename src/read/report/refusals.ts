@@ -46,6 +46,14 @@ export const refusals = {
     ),
   notText: (file: string, what: string, hint: string) =>
     new StudyError("not_csv_text", `${file}: this is ${what}, not UTF-8 text.`, hint),
+  encodingContradicted: (file: string, stated: string, marked: string | null) =>
+    new StudyError(
+      "not_csv_text",
+      marked === null
+        ? `${file}: study.json says ${stated}, and the file does not begin with the byte order mark of it.`
+        : `${file}: study.json says ${stated}, and the file begins with the mark of ${marked}.`,
+      marked === null ? "Save it again as CSV UTF-8." : "Take the encoding out of study.json: the mark says it.",
+    ),
   empty: (file: string) => new StudyError("file_empty", `${file}: the file is empty.`, "The first line must name the columns."),
   headerUnreadable: (file: string, line: number, found: string) =>
     new StudyError(

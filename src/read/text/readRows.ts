@@ -9,16 +9,20 @@ export interface RowSink {
   width(): number | null;
   /** Whether these cells alone make a good row. */
   fits(cells: readonly string[]): boolean;
-  row(cells: readonly string[], line: number, bareQuote: boolean): void;
-  refused(fault: LineFault, line: number, text: string): void;
+  /** `text` is the record as it stands in the file, without its last line end. */
+  row(cells: readonly string[], line: number, bareQuote: boolean, text: string): void;
+  /** `bytes` are those of the line when its text does not give them back. */
+  refused(fault: LineFault, line: number, text: string, bytes: Buffer | null): void;
 }
+
+const NOTHING: TextBlock = { lines: [], ends: "\n", faults: new Map(), bytes: new Map() };
 
 /**
  * Sends every record of a delimited text to a sink, with the physical line on which it starts. Blank lines are no records. Every other line
  * belongs to exactly one record or is refused with the reason; a faulty line never takes a following one with it.
  */
 export async function readRows(blocks: AsyncIterable<TextBlock>, delimiter: string, sink: RowSink): Promise<void> {
-  let kept: TextBlock = { lines: [], faults: new Map() };
+  let kept = NOTHING;
   let line = 1;
   let used = 0;
   for await (const block of blocks) {
@@ -26,27 +30,40 @@ export async function readRows(blocks: AsyncIterable<TextBlock>, delimiter: stri
     used = sendRows(kept, line, delimiter, sink, false);
     line += used;
   }
-  sendRows(joined(kept, used, { lines: [], faults: new Map() }), line, delimiter, sink, true);
+  sendRows(joined(kept, used, NOTHING), line, delimiter, sink, true);
 }
 
 function joined(kept: TextBlock, used: number, next: TextBlock): TextBlock {
   const rest = kept.lines.slice(used);
   if (rest.length === 0) return next;
-  const faults = new Map<number, LineFault>();
-  for (const [index, fault] of kept.faults) if (index >= used) faults.set(index - used, fault);
-  for (const [index, fault] of next.faults) faults.set(index + rest.length, fault);
-  return { lines: [...rest, ...next.lines], faults };
+  const moved = <Value>(of: (block: TextBlock) => ReadonlyMap<number, Value>) => {
+    const all = new Map<number, Value>();
+    for (const [index, value] of of(kept)) if (index >= used) all.set(index - used, value);
+    for (const [index, value] of of(next)) all.set(index + rest.length, value);
+    return all;
+  };
+  const ends = kept.ends === next.ends ? next.ends : [...endsOf(kept).slice(used), ...endsOf(next)];
+  return { lines: [...rest, ...next.lines], ends, faults: moved(({ faults }) => faults), bytes: moved(({ bytes }) => bytes) };
+}
+
+function endsOf({ lines, ends }: TextBlock): readonly string[] {
+  return typeof ends === "string" ? lines.map(() => ends) : ends;
 }
 
 /** A record or a refused line, before its quotes are taken apart. */
 interface Piece {
   readonly line: number;
+  /** The record with LF for the line ends inside it. */
   readonly text: string;
+  /** The record as it stands in the file. */
+  readonly raw: string;
+  readonly bytes: Buffer | null;
   readonly kind: "plain" | "quoted" | "bare" | LineFault;
 }
 
 /** Sends what can be decided and returns how many lines that took. */
-function sendRows({ lines, faults }: TextBlock, firstLine: number, delimiter: string, sink: RowSink, last: boolean): number {
+function sendRows(block: TextBlock, firstLine: number, delimiter: string, sink: RowSink, last: boolean): number {
+  const { lines, faults } = block;
   const shape: RecordShape = { delimiter, width: () => sink.width(), fits: (cells) => sink.fits(cells) };
   let pieces: Piece[] = [];
   let index = 0;
@@ -55,18 +72,19 @@ function sendRows({ lines, faults }: TextBlock, firstLine: number, delimiter: st
     const line = firstLine + index;
     let taken = 1;
     const fault = faults.get(index);
-    if (fault !== undefined) pieces.push({ line, text, kind: fault });
+    const piece = { line, text, raw: text, bytes: null };
+    if (fault !== undefined) pieces.push({ ...piece, bytes: block.bytes.get(index) ?? null, kind: fault });
     else if (text.includes('"')) {
       const end = nextFault(faults, index) ?? lines.length;
       const span = recordSpan(lines, index, end, last || end < lines.length, shape);
       if (span === "more") break;
-      if (span === "stray_quote") pieces.push({ line, text, kind: span });
+      if (span === "stray_quote") pieces.push({ ...piece, kind: span });
       else {
         taken = span.lines;
-        const whole = taken === 1 ? text : lines.slice(index, index + taken).join("\n");
-        pieces.push({ line, text: whole, kind: span.bareQuote ? "bare" : "quoted" });
+        const whole = taken === 1 ? piece : { ...piece, ...joinedLines(block, index, taken) };
+        pieces.push({ ...whole, kind: span.bareQuote ? "bare" : "quoted" });
       }
-    } else if (text.trim() !== "") pieces.push({ line, text, kind: "plain" });
+    } else if (text.trim() !== "") pieces.push({ ...piece, kind: "plain" });
     index += taken;
     // What makes a good row is known only once the header is.
     if (sink.width() === null) {
@@ -78,19 +96,26 @@ function sendRows({ lines, faults }: TextBlock, firstLine: number, delimiter: st
   return index;
 }
 
+function joinedLines({ lines, ends }: TextBlock, from: number, count: number): Pick<Piece, "text" | "raw"> {
+  const taken = lines.slice(from, from + count);
+  const end = (index: number) => (typeof ends === "string" ? ends : (ends[from + index] ?? ""));
+  const raw = taken.map((line, index) => (index === count - 1 ? line : line + end(index))).join("");
+  return { text: taken.join("\n"), raw };
+}
+
 function send(pieces: readonly Piece[], delimiter: string, sink: RowSink): void {
   const textsOf = (kind: Piece["kind"]) => pieces.filter((piece) => piece.kind === kind).map(({ text }) => text);
   const records = {
     quoted: recordsOfTexts(textsOf("quoted"), delimiter, false).values(),
     bare: recordsOfTexts(textsOf("bare"), delimiter, true).values(),
   };
-  for (const { line, text, kind } of pieces) {
-    if (kind === "plain") sink.row(text.split(delimiter), line, false);
+  for (const { line, text, raw, bytes, kind } of pieces) {
+    if (kind === "plain") sink.row(text.split(delimiter), line, false, raw);
     else if (kind === "quoted" || kind === "bare") {
       const cells = records[kind].next().value ?? null;
-      if (cells === null) sink.refused("stray_quote", line, text);
-      else sink.row(cells, line, kind === "bare");
-    } else sink.refused(kind, line, text);
+      if (cells === null) sink.refused("stray_quote", line, raw, null);
+      else sink.row(cells, line, kind === "bare", raw);
+    } else sink.refused(kind, line, text, bytes);
   }
 }
 

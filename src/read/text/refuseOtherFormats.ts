@@ -3,7 +3,7 @@ import { refusals } from "../report/refusals.js";
 const SAVE_AS = "Save it again as CSV UTF-8.";
 
 /**
- * Refuses a file whose first bytes say that it is not UTF-8 text: UTF-16 with or without its mark, a spreadsheet workbook, a compressed file.
+ * Refuses a file whose first bytes say that it is not text with one byte for a Latin letter: UTF-16, a spreadsheet workbook, a compressed file.
  *
  * @throws StudyError `not_csv_text`.
  */

@@ -1,4 +1,5 @@
-import { isUtf8 } from "node:buffer";
+import { isAscii, isUtf8 } from "node:buffer";
+import type { Encoding } from "./Encoding.js";
 import type { LineFault } from "./LineFault.js";
 import type { TextBlock } from "./TextBlock.js";
 
@@ -9,10 +10,18 @@ const LONGEST_LINE_BYTES = 1_000_000;
 const SHOWN_BYTES = 200;
 
 /**
- * Cuts UTF-8 bytes into blocks of complete physical lines. A line ends with LF, CR LF or CR; a byte order mark is taken off. Lines that are
- * not UTF-8, hold NUL bytes or are longer than 1,000,000 bytes are marked; the others around them are not touched.
+ * Cuts bytes into blocks of complete physical lines. A line ends with LF, CR LF or CR; a byte order mark is taken off. Lines that are no
+ * text of the encoding, hold NUL bytes or are longer than 1,000,000 bytes are marked; the others around them are not touched.
+ *
+ * The bytes are UTF-8 (for `utf-16` those that `utf8OfUtf16` gives), or of an encoding in which the bytes below 128 are ASCII wherever they stand and
+ * which `decode` reads, putting U+FFFD for a byte that it does not have.
  */
-export async function* textBlocks(chunks: AsyncIterable<Buffer>): AsyncGenerator<TextBlock> {
+export async function* textBlocks(
+  chunks: AsyncIterable<Buffer>,
+  encoding: Encoding = "utf-8",
+  decode?: (bytes: Buffer) => string,
+): AsyncGenerator<TextBlock> {
+  const blockOf = (bytes: Buffer) => (decode === undefined ? utf8Block(bytes, encoding) : decodedBlock(bytes, decode));
   let rest: Buffer = Buffer.alloc(0);
   let started = false;
   let skipping = false;
@@ -69,26 +78,61 @@ function lastLineEnd(bytes: Buffer): number {
   return Math.max(bytes.lastIndexOf(LF), cr) + 1;
 }
 
-function blockOf(bytes: Buffer): TextBlock {
+function utf8Block(bytes: Buffer, encoding: Encoding): TextBlock {
+  if (isUtf8(bytes)) return checked(cut(bytes.toString("utf8")), new Map(), new Map());
+  const latin1 = cut(bytes.toString("latin1"));
   const faults = new Map<number, LineFault>();
-  const valid = isUtf8(bytes);
-  const text = valid ? bytes.toString("utf8") : bytes.toString("latin1");
-  const raw = text.includes("\r") ? text.split(/\r\n|\r|\n/) : text.split("\n");
-  if (raw.at(-1) === "") raw.pop();
-  const lines = valid ? raw : raw.map((line, index) => decoded(line, index, faults));
-  const suspect = text.includes("\0") || text.length > LONGEST_LINE_BYTES;
-  if (!suspect) return { lines, faults };
+  const kept = new Map<number, Buffer>();
+  const lines = latin1.lines.map((line, index) => {
+    const own = Buffer.from(line, "latin1");
+    if (!isUtf8(own)) {
+      faults.set(index, encoding === "utf-16" ? "not_utf16" : "not_utf8");
+      if (encoding !== "utf-16") kept.set(index, own);
+    }
+    return own.toString("utf8");
+  });
+  return checked({ lines, ends: latin1.ends }, faults, kept);
+}
+
+function decodedBlock(bytes: Buffer, decode: (bytes: Buffer) => string): TextBlock {
+  if (isAscii(bytes)) return checked(cut(bytes.toString("latin1")), new Map(), new Map());
+  const { lines, ends } = cut(decode(bytes));
+  const faults = new Map<number, LineFault>();
+  const kept = new Map<number, Buffer>();
+  let raw: readonly string[] | null = null;
+  lines.forEach((line, index) => {
+    if (!line.includes("\ufffd")) return;
+    raw ??= cut(bytes.toString("latin1")).lines;
+    faults.set(index, "not_windows_1252");
+    kept.set(index, Buffer.from(raw[index] ?? "", "latin1"));
+  });
+  return checked({ lines, ends }, faults, kept);
+}
+
+type Cut = Pick<TextBlock, "lines" | "ends">;
+
+function cut(text: string): Cut {
+  if (!text.includes("\r")) return { lines: withoutLast(text.split("\n")), ends: "\n" };
+  if (!/\r(?!\n)|(?<!\r)\n/.test(text)) return { lines: withoutLast(text.split("\r\n")), ends: "\r\n" };
+  const parts = text.split(/(\r\n|\r|\n)/);
+  const lines = withoutLast(parts.filter((_, index) => index % 2 === 0));
+  return { lines, ends: parts.filter((_, index) => index % 2 === 1) };
+}
+
+function withoutLast(lines: string[]): string[] {
+  if (lines.at(-1) === "") lines.pop();
+  return lines;
+}
+
+function checked({ lines, ends }: Cut, faults: Map<number, LineFault>, bytes: Map<number, Buffer>): TextBlock {
+  const suspect = lines.some((line) => line.length > LONGEST_LINE_BYTES || line.includes("\0"));
+  if (!suspect) return { lines, ends, faults, bytes };
   const shown = lines.map((line, index) => {
     if (line.includes("\0")) faults.set(index, "nul_byte");
     if (line.length <= LONGEST_LINE_BYTES) return line;
     faults.set(index, "line_too_long");
+    bytes.delete(index);
     return line.slice(0, SHOWN_BYTES);
   });
-  return { lines: shown, faults };
-}
-
-function decoded(latin1: string, index: number, faults: Map<number, LineFault>): string {
-  const bytes = Buffer.from(latin1, "latin1");
-  if (!isUtf8(bytes)) faults.set(index, "not_utf8");
-  return bytes.toString("utf8");
+  return { lines: shown, ends, faults, bytes };
 }

@@ -1,7 +1,9 @@
 import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { rowsOf } from "./rowsOf.js";
+import { readRows } from "../../../src/read/text/readRows.js";
+import { textBlocks } from "../../../src/read/text/textBlocks.js";
+import { chunksOf, rowsOf } from "./rowsOf.js";
 
 const isDate = ([date = ""]: readonly string[]) => /^\d{4}-\d{2}-\d{2}$/.test(date);
 const header = "date,horse,note";
@@ -120,4 +122,21 @@ test("any well-formed file is read as csv-parse alone reads it", async () => {
     ),
     { numRuns: 150 },
   );
+});
+
+test("a record over several lines is handed on as it stands in the file, with LF inside its cells", async () => {
+  const told: [readonly string[], string][] = [];
+  const sink = {
+    width: () => 2,
+    fits: () => false,
+    row: (cells: readonly string[], _line: number, _bare: boolean, text: string) => told.push([cells, text]),
+    refused: () => undefined,
+  };
+  const send = (content: string) => readRows(textBlocks(chunksOf(content, 3)), ",", sink);
+  await send('a,"x\r\ny"\r\nb,"x\ry"\r\nc,"x\ny"\n');
+  expect(told).toEqual([
+    [["a", "x\ny"], 'a,"x\r\ny"'],
+    [["b", "x\ny"], 'b,"x\ry"'],
+    [["c", "x\ny"], 'c,"x\ny"'],
+  ]);
 });

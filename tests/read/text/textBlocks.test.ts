@@ -71,3 +71,31 @@ test("no bytes, no lines", async () => {
   expect(await linesOf("")).toEqual([]);
   expect(await linesOf("\uFEFF")).toEqual([]);
 });
+
+test("the line ends are told: one for all, or each where they differ", async () => {
+  const endsOf = async (content: string) => {
+    for await (const { ends } of textBlocks(chunksOf(content))) return ends;
+    return null;
+  };
+  expect(await endsOf("a\nb\n")).toBe("\n");
+  expect(await endsOf("a\r\nb\r\n")).toBe("\r\n");
+  expect(await endsOf("a\r\nb\nc\rd")).toEqual(["\r\n", "\n", "\r"]);
+});
+
+test("an encoding with a decoder: letters are decoded, a byte it does not have marks its line, whose bytes are kept", async () => {
+  // The decoder of Node knows ISO 8859-1 as latin1; 0x81 stands for a byte that has no letter.
+  const decode = (bytes: Buffer) => bytes.toString("latin1").replaceAll("\x81", "\ufffd");
+  const bytes = Buffer.from("plain\nf\u00f6hr\nbad\x81\n", "latin1");
+  for await (const block of textBlocks(chunksOf(bytes), "windows-1252", decode)) {
+    expect(block.lines.slice(0, 2)).toEqual(["plain", "f\u00f6hr"]);
+    expect([...block.faults]).toEqual([[2, "not_windows_1252"]]);
+    expect(block.bytes.get(2)).toEqual(Buffer.from("bad\x81", "latin1"));
+  }
+});
+
+test("the bytes of a line that is not UTF-8 are kept as they stand", async () => {
+  const bad = Buffer.from([0x66, 0xe9, 0x2c, 0xff]);
+  for await (const block of textBlocks(chunksOf(Buffer.concat([Buffer.from("\u00e4\n"), bad, Buffer.from("\n")])))) {
+    expect(block.bytes.get(1)).toEqual(bad);
+  }
+});
