@@ -1,9 +1,10 @@
 import { dateOfDay } from "../study/dateOfDay.js";
 import type { Foot } from "../study/Foot.js";
 import type { FootVisit } from "../study/FootVisit.js";
-import { StudyError } from "../study/StudyError.js";
 import { byVisit } from "./byVisit.js";
+import { type GrowthRates, growthRates } from "./growthRates.js";
 import { requiredDay } from "./requiredDay.js";
+import { requireGrowthRates } from "./requireGrowthRates.js";
 
 /** When a mark on the wall left the coronet, as an interval. */
 export interface MarkOrigin {
@@ -16,12 +17,6 @@ export interface MarkOrigin {
   readonly earliest: string;
   /** Day of the event if the wall grew at the fastest rate. */
   readonly latest: string;
-}
-
-/** Growth of the wall, mm a day. */
-export interface GrowthRates {
-  readonly slowestMmPerDay: number;
-  readonly fastestMmPerDay: number;
 }
 
 /**
@@ -38,17 +33,8 @@ export interface GrowthRates {
  * Source: Reilly JD et al. 1998, Equine Vet J Suppl 26:51 (ponies, 30.69 mm in 5 months, 0.202 mm a day); Kolstrung R et al. 2012,
  * Med Weter 68:426 (mares, 13 mm in 6 weeks, 0.31 mm a day).
  */
-export function markOrigins(
-  visits: readonly FootVisit[],
-  { slowestMmPerDay, fastestMmPerDay }: GrowthRates = { slowestMmPerDay: 0.202, fastestMmPerDay: 0.31 },
-): MarkOrigin[] {
-  if (!(slowestMmPerDay > 0 && slowestMmPerDay <= fastestMmPerDay && fastestMmPerDay < Infinity)) {
-    throw new StudyError(
-      "bad_growth_rate",
-      `Growth of ${slowestMmPerDay} to ${fastestMmPerDay} mm a day makes no sense.`,
-      "Give two rates above 0, the slower one first.",
-    );
-  }
+export function markOrigins(visits: readonly FootVisit[], rates: GrowthRates = growthRates.usual): MarkOrigin[] {
+  const { slowestMmPerDay, fastestMmPerDay } = requireGrowthRates(rates);
   const rows = visits.flatMap(({ horseId, foot, visitDate, markKind, markBelowCoronetMm }): MarkOrigin[] => {
     if (markKind === null || markKind === "crack" || markBelowCoronetMm === null) return [];
     const before = (rate: number) => dateOfDay(requiredDay(visitDate) - Math.round(markBelowCoronetMm / rate));

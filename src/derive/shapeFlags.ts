@@ -1,6 +1,8 @@
 import type { HorseStay } from "../study/HorseStay.js";
 import type { Settings } from "../study/Settings.js";
+import { heldToThreshold } from "./heldToThreshold.js";
 import type { HoofShape } from "./hoofShape.js";
+import type { ShapeFlag } from "./ShapeFlag.js";
 
 /** Whether a foot is past a threshold of the settings; null when that cannot be said. */
 export interface ShapeFlags {
@@ -8,6 +10,8 @@ export interface ShapeFlags {
   readonly contracted: boolean | null;
   /** Gap between toe and heel angle at or above the threshold. */
   readonly underrun: boolean | null;
+  /** Every threshold that could be put to the foot, raised or not, with its value and source. */
+  readonly flags: readonly ShapeFlag[];
 }
 
 /**
@@ -18,7 +22,7 @@ export interface ShapeFlags {
  *
  * Missing: null when the index is null or the animal is no horse or pony. A species that is not recorded is taken as horse.
  *
- * Source: Turner TA, objective assessment of hoof balance (frog below 0.67, gap from 5 degrees).
+ * Source: Turner TA, objective assessment of hoof balance (frog below 0.67, gap from 5 degrees); others in `shapeThresholds`.
  */
 export function shapeFlags(
   shape: Pick<HoofShape, "frogIndex" | "toeHeelGapDeg">,
@@ -27,8 +31,12 @@ export function shapeFlags(
 ): ShapeFlags {
   const flagged = species === null || species === "horse" || species === "pony";
   const { frogIndex, toeHeelGapDeg } = shape;
+  const contracted =
+    flagged && frogIndex !== null ? heldToThreshold("contracted", frogIndex, settings.contractedFrogIndex) : null;
+  const underrun = flagged && toeHeelGapDeg !== null ? heldToThreshold("underrun", toeHeelGapDeg, settings.underrunGapDeg) : null;
   return {
-    contracted: flagged && frogIndex !== null ? frogIndex < settings.contractedFrogIndex : null,
-    underrun: flagged && toeHeelGapDeg !== null ? toeHeelGapDeg >= settings.underrunGapDeg : null,
+    contracted: contracted?.raised ?? null,
+    underrun: underrun?.raised ?? null,
+    flags: [contracted, underrun].filter((flag) => flag !== null),
   };
 }

@@ -1,10 +1,14 @@
+import { dateOfDay } from "../study/dateOfDay.js";
 import type { Foot } from "../study/Foot.js";
 import { footSide } from "./footSide.js";
 import { grouped } from "../study/grouped.js";
 import type { HorseStay } from "../study/HorseStay.js";
 import type { Study } from "../study/Study.js";
+import { type AgeClass, ageClass } from "./ageClass.js";
 import { type FootDay, footDays } from "./footDays.js";
+import { footShoeing } from "./footShoeing.js";
 import { requiredDay } from "./requiredDay.js";
+import { type Season, seasonOf } from "./seasonOf.js";
 import { stayAt } from "./stayAt.js";
 
 /** How much longer a toe was before a trim than after the one before. */
@@ -12,6 +16,11 @@ export interface ToeGrowth {
   readonly horseId: string;
   readonly yardId: string | null;
   readonly shod: "bare" | "fronts" | "all" | null;
+  /** Whether this foot went bare or shod when it was measured last; keep the two apart. */
+  readonly shoeing: "bare" | "shod" | null;
+  readonly ageClass: AgeClass | null;
+  /** Season of the middle of the span. */
+  readonly season: Season;
   readonly foot: Foot;
   /** Day it was measured after a trim. */
   readonly from: string;
@@ -71,11 +80,16 @@ function pairOf(
 ): ToeGrowth {
   const { horseId, foot } = to.rows[0]!;
   const stay = stayAt(stays.get(horseId) ?? [], horseId, to.visitDate);
-  const days = requiredDay(to.visitDate) - requiredDay(from.visitDate);
+  const [fromDay, toDay] = [requiredDay(from.visitDate), requiredDay(to.visitDate)];
+  const days = toDay - fromDay;
+  const shoeState = to.rows.find((row) => row.shoeState !== null)?.shoeState ?? null;
   return {
     horseId,
     yardId: stay?.yardId ?? null,
     shod: stay?.shod ?? null,
+    shoeing: footShoeing({ foot, shoeState }, stay),
+    ageClass: ageClass(stay?.birthYear ?? null, to.visitDate),
+    season: seasonOf(dateOfDay(Math.floor((fromDay + toDay) / 2))),
     foot,
     from: from.visitDate,
     to: to.visitDate,

@@ -4,6 +4,8 @@ import type { Study } from "../study/Study.js";
 import { byVisit } from "./byVisit.js";
 import { footEnd } from "./footEnd.js";
 import { footSide } from "./footSide.js";
+import { heldToThreshold } from "./heldToThreshold.js";
+import type { ShapeFlag } from "./ShapeFlag.js";
 import { stayAt } from "./stayAt.js";
 
 /** Left and right foot of one end of a horse, on one day, at one stage. */
@@ -21,6 +23,8 @@ export interface UnevenPair {
   readonly widthDifferenceMm: number | null;
   /** Angles further apart than `unevenPairDeg`; null when that cannot be said, or for a species other than horse and pony. */
   readonly uneven: boolean | null;
+  /** The threshold that was put to the pair, with its source; null where `uneven` is. */
+  readonly flag: ShapeFlag | null;
 }
 
 /**
@@ -44,6 +48,7 @@ export function unevenPairs(study: Pick<Study, "visits" | "horses" | "settings">
     const angle = leftMinusRight(pair, "toeAngleDeg");
     const gap = angle === null ? null : Math.abs(angle);
     const flagged = species === "horse" || species === "pony";
+    const flag = gap === null || !flagged ? null : heldToThreshold("uneven", gap, study.settings.unevenPairDeg);
     return {
       horseId,
       yardId: stay?.yardId ?? null,
@@ -53,7 +58,8 @@ export function unevenPairs(study: Pick<Study, "visits" | "horses" | "settings">
       toeAngleDifferenceDeg: angle,
       toeAngleGapDeg: gap,
       widthDifferenceMm: leftMinusRight(pair, "hoofWidthMm"),
-      uneven: gap === null || !flagged ? null : gap > study.settings.unevenPairDeg,
+      uneven: flag?.raised ?? null,
+      flag,
     };
   });
   return rows.sort(byVisit);

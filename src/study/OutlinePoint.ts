@@ -9,6 +9,12 @@ export interface OutlinePoint extends Source {
   readonly visitDate: string;
   /** Foot that was traced. F or H alone for a specimen of unknown side. */
   readonly foot: Foot;
+  /** Whether it was traced before or after trimming; single when there was only one occasion. null: unknown; kept apart from both stages. */
+  readonly stage: "before_trim" | "after_trim" | "single" | null;
+  /** Which tracing of this foot on this day and at this stage, where it was traced more than once. null: the only tracing, or the first. */
+  readonly tracing: string | null;
+  /** Who traced, as a code. null: not recorded. */
+  readonly observerId: string | null;
   /** What was traced: the bearing border of the wall, or the frog. */
   readonly ring: "wall" | "frog";
   /** Number of the point along the ring, or the landmark toe, heel_medial or heel_lateral. */

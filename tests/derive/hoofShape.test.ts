@@ -22,12 +22,19 @@ test("toe and heel at the common 2:1; the gap is toe minus heel, the wall differ
     toeHeelRatio: 2,
     toeHeelGapDeg: 6,
     wallAngleDifferenceDeg: -7,
+    flatterWall: "lateral",
   });
 });
 
 test("one measure is not enough, and nothing is divided by 0", () => {
   const nothing = hoofShape(footVisit());
-  expect(Object.values(nothing)).toEqual([null, null, null, null, null]);
+  expect(Object.values(nothing)).toEqual([null, null, null, null, null, null]);
   expect(hoofShape(footVisit({ hoofWidthMm: 120, frogLengthMm: 90, toeAngleDeg: 50, medialWallAngleDeg: 80 }))).toEqual(nothing);
   expect(hoofShape(footVisit({ toeLengthMm: 84, heelHeightMm: 0 })).toeHeelRatio).toBeNull();
+});
+
+test("the flatter wall is the one with the smaller angle to the ground", () => {
+  const flatter = (medialWallAngleDeg: number | null, lateralWallAngleDeg: number | null) =>
+    hoofShape(footVisit({ medialWallAngleDeg, lateralWallAngleDeg })).flatterWall;
+  expect([flatter(70, 78), flatter(78, 70), flatter(75, 75), flatter(75, null)]).toEqual(["medial", "lateral", null, null]);
 });

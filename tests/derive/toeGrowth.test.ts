@@ -25,6 +25,15 @@ test("from after one trim to before the next: 13 mm in 6 weeks is 0.31 mm a day"
   expect(rows[0]!.gainMmPerDay).toBeCloseTo(0.3095, 4);
 });
 
+test("shoeing of the foot, age class and the season of the middle", () => {
+  const stay = horseStay({ horseId: "A", shod: "fronts", birthYear: 2024 });
+  const visits = [toe("2025-04-21", "after_trim", 82, { foot: "RH" }), toe("2025-06-16", "before_trim", 95, { foot: "RH" })];
+  const row = () => toeGrowth(studyOf({ visits, horses: [stay] }))[0];
+  expect(row()).toMatchObject({ shoeing: "bare", ageClass: "yearling", season: "spring" });
+  visits[1] = toe("2025-06-16", "before_trim", 95, { foot: "RH", shoeState: "tight" });
+  expect(row()!.shoeing).toBe("shod");
+});
+
 test("a trim in between, or a visit that does not say, breaks the pair; a visit where nothing was done does not", () => {
   const with_ = (cells: Partial<FootVisit>) =>
     growth([

@@ -40,6 +40,8 @@ test("the threshold is a setting; donkeys have measures but no flag; an unrecord
   const visits = [angle("LF", 50), angle("RF", 52)];
   const strict = studyOf({ visits, settings: { ...defaultSettings, unevenPairDeg: 1.5 } });
   expect(unevenPairs(strict)[0]!.uneven).toBe(true);
-  expect(pairs(visits, "donkey")[0]).toMatchObject({ toeAngleGapDeg: 2, uneven: null });
+  expect(unevenPairs(strict)[0]!.flag).toMatchObject({ flag: "uneven", value: 2, threshold: 1.5 });
+  expect(unevenPairs(strict)[0]!.flag!.source).toContain("Hobbs");
+  expect(pairs(visits, "donkey")[0]).toMatchObject({ toeAngleGapDeg: 2, uneven: null, flag: null });
   expect(pairs(visits, null)[0]!.uneven).toBe(false);
 });

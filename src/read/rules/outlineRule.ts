@@ -5,7 +5,7 @@ import { firstLines } from "./firstLines.js";
 import { horseFault } from "./horseFault.js";
 import type { KnownHorses } from "./horseRule.js";
 
-/** Rule of outlines.csv: the horse must be known when there is a list, the day not after `today`, and a point of a ring comes once. */
+/** Rule of outlines.csv: the horse must be known when there is a list, the day not after `today`, and a point of a ring comes once in a tracing. */
 export function outlineRule(horses: KnownHorses | null, today: string): RowRule<OutlinePoint> {
   const duplicate = firstLines();
   const faultOfHorse = horseFault(horses);
@@ -16,7 +16,8 @@ export function outlineRule(horses: KnownHorses | null, today: string): RowRule<
       const future = row.visitDate > today;
       if (future) report(messages.inFuture(row.visitDate, today), "visit_date");
       if (unknown !== null || future) return false;
-      const first = duplicate(JSON.stringify([row.horseId, row.visitDate, row.foot, row.ring, row.point]), row);
+      const { horseId, visitDate, foot, stage, tracing, ring, point } = row;
+      const first = duplicate(JSON.stringify([horseId, visitDate, foot, stage, tracing, ring, point]), row);
       if (first !== null) report(messages.duplicate("this point of the ring", null, first.line), "point");
       return first === null;
     },

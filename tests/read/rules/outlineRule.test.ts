@@ -23,6 +23,26 @@ test("numbered points and landmarks, each once in a ring", async () => {
   expect(said).toEqual(["outlines.csv:5 point duplicate_row set_aside"]);
 });
 
+test("two tracings, or one before and one after the trim, may hold the same points", async () => {
+  const study = await studyFrom({
+    "visits.csv": "visit_date,horse_id,foot\n2025-06-01,Ash,LF\n",
+    "horses.csv": "horse_id,species\nAsh,horse\n",
+    "outlines.csv": [
+      "horse_id,visit_date,foot,stage,tracing,observer_id,ring,point,x_mm,y_mm",
+      "Ash,2025-06-01,LF,before_trim,,K,wall,1,0,1",
+      "Ash,2025-06-01,LF,before_trim,2,M,wall,1,0,1",
+      "Ash,2025-06-01,LF,after_trim,2,M,wall,1,0,1",
+      "Ash,2025-06-01,LF,after_trim,2,K,wall,1,0,1",
+    ].join("\n"),
+  });
+  expect(study.outlines.map(({ stage, tracing, observerId }) => [stage, tracing, observerId])).toEqual([
+    ["before_trim", null, "K"],
+    ["before_trim", "2", "M"],
+    ["after_trim", "2", "M"],
+  ]);
+  expect(faults(study).filter((fault) => fault.startsWith("outlines"))).toEqual(["outlines.csv:5 point duplicate_row set_aside"]);
+});
+
 test("a point needs a known equid, a day that has been, and a place", async () => {
   const { kept, said } = await read(
     "Oak,2025-06-01,LF,wall,1,0,1",

@@ -1,0 +1,50 @@
+import type { OutlinePoint } from "../study/OutlinePoint.js";
+import type { PlanePoint } from "./PlanePoint.js";
+
+/** Something wrong with a traced outline. */
+export interface OutlineFault {
+  /** Short stable name, snake case. */
+  readonly code:
+    | "no_wall"
+    | "too_few_points"
+    | "unknown_point"
+    | "missing_landmark"
+    | "landmark_off_wall"
+    | "crossing"
+    | "long_step"
+    | "unlikely_size"
+    | "other_hand";
+  readonly ring: "wall" | "frog";
+  /** `unusable`: the ring is not to be used; `warning`: look at it. */
+  readonly severity: "unusable" | "warning";
+  /** One sentence: what was found. */
+  readonly message: string;
+  /** One sentence: what to do about it. */
+  readonly hint: string;
+}
+
+/** One tracing of one foot: its rings with the points in order, its landmarks, and what is wrong with it. */
+export interface TracedOutline extends Pick<
+  OutlinePoint,
+  "file" | "line" | "horseId" | "visitDate" | "foot" | "stage" | "tracing" | "observerId"
+> {
+  readonly end: "fore" | "hind";
+  readonly side: "left" | "right" | null;
+  /** Bearing border of the wall, a closed ring: the last point is followed by the first. */
+  readonly wall: readonly PlanePoint[];
+  /** Border of the frog, a closed ring; empty when it was not traced or is not usable. */
+  readonly frog: readonly PlanePoint[];
+  /** The landmarks on the wall, by name; null where one is missing. */
+  readonly landmarks: {
+    readonly toe: PlanePoint | null;
+    readonly heelMedial: PlanePoint | null;
+    readonly heelLateral: PlanePoint | null;
+  };
+  /** x was turned about, so that a left foot lies as a right one. */
+  readonly mirrored: boolean;
+  /** Turned and moved so that the middle of the heels lies at 0, 0 and the toe straight above it. */
+  readonly aligned: boolean;
+  readonly faults: readonly OutlineFault[];
+  /** No fault of the wall forbids its use. */
+  readonly usable: boolean;
+}

@@ -1,0 +1,26 @@
+import type { PlanePoint } from "./PlanePoint.js";
+
+/** Places in the ring, from 0, of the first points of two steps that cross each other; null when the closed ring is simple. */
+export function ringCrossing(ring: readonly PlanePoint[]): readonly [number, number] | null {
+  const size = ring.length;
+  const at = (place: number) => ring[place % size]!;
+  for (let first = 0; first < size; first++) {
+    for (let second = first + 2; second < size; second++) {
+      if (first === 0 && second === size - 1) continue;
+      if (cross(at(first), at(first + 1), at(second), at(second + 1))) return [first, second];
+    }
+  }
+  return null;
+}
+
+function cross(a: PlanePoint, b: PlanePoint, c: PlanePoint, d: PlanePoint): boolean {
+  // Most pairs of steps lie apart.
+  if (Math.max(a.xMm, b.xMm) < Math.min(c.xMm, d.xMm) || Math.max(c.xMm, d.xMm) < Math.min(a.xMm, b.xMm)) return false;
+  if (Math.max(a.yMm, b.yMm) < Math.min(c.yMm, d.yMm) || Math.max(c.yMm, d.yMm) < Math.min(a.yMm, b.yMm)) return false;
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
+}
+
+/** Twice the area of the triangle, positive when c lies left of the way from a to b. */
+function side(a: PlanePoint, b: PlanePoint, c: PlanePoint): number {
+  return (b.xMm - a.xMm) * (c.yMm - a.yMm) - (b.yMm - a.yMm) * (c.xMm - a.xMm);
+}
