@@ -1,0 +1,25 @@
+import type { Study } from "../study/Study.js";
+import type { Answer, NotEnoughData } from "./Answer.js";
+
+/** Who asks. */
+export type Reader = "farrier" | "yard manager" | "researcher";
+
+/** What a question is asked about, where it is not the whole study. */
+export interface Focus {
+  /** One horse. */
+  readonly horseId?: string;
+  /** One yard: only its horses enter the answer, and no other yard is named in it. */
+  readonly yardId?: string;
+}
+
+/** One question of one reader, with the function that answers it. */
+export interface Question {
+  /** Short name, as used on the command line: `thrush-now`. */
+  readonly id: string;
+  readonly reader: Reader;
+  /** The question in the reader's words. */
+  readonly question: string;
+  /** What must be named to ask it; null when it is asked of the whole study. */
+  readonly needs: "horse" | "yard" | null;
+  readonly ask: (study: Study, focus: Focus) => Answer | NotEnoughData;
+}
