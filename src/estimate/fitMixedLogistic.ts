@@ -91,7 +91,7 @@ export interface MixedLogisticFit extends RegressionFit<OddsCoefficient> {
  *
  * Method: maximum likelihood over coefficients and SDs. `"quadrature"` integrates the random effects out by nested adaptive
  * Gauss-Hermite quadrature, the outer integral over the effect of each outer group, the inner over each inner group's given it; the
- * points are raised until 1.4 times as many change the log-likelihood by less than 1e-9 of it. `"laplace"` is the joint Laplace
+ * points are raised until 1.4 times as many change the log-likelihood by less than 1e-8 of it. `"laplace"` is the joint Laplace
  * approximation; with few observations a group it makes the SDs too small (with four feet a horse by a tenth or more).
  * The likelihood is maximised by a quasi-Newton method over SDs free to be 0, the design centred and scaled.
  *

@@ -41,7 +41,7 @@ export interface NestedFit {
 }
 
 /** A rule is fine enough when a finer one changes the log-likelihood by less than this part of it. */
-const FINE = 1e-9;
+const FINE = 1e-8;
 const FINEST = 150;
 
 /**

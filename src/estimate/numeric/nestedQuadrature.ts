@@ -9,6 +9,7 @@ export interface QuadraturePoints {
   readonly inner: number;
 }
 
+/** Shifts of the log odds beyond this have no weight worth adding, and products of odds within it stay finite. */
 const farthest = 100;
 
 /**
@@ -96,7 +97,7 @@ export function nestedQuadrature(data: NestedCounts, modes: JointModes, points: 
     for (let l = 0; l < rule.points.length; l++) {
       const effect = mode + spread * rule.points[l]!;
       const shift = outerShift + innerSd * effect;
-      if (!(Math.abs(shift) < farthest)) return NaN;
+      if (!(Math.abs(shift) < farthest)) continue;
       const factor = Math.exp(shift);
       let product = 1;
       let logs = 0;
@@ -146,22 +147,25 @@ export function nestedQuadrature(data: NestedCounts, modes: JointModes, points: 
       const width = innerStart[last]! - firstCell;
       const spread = 1 / Math.sqrt(outerCurvature[i]!);
       let highest = -Infinity;
+      let before = -1;
 
       for (let m = 0; m < count; m++) {
         const effect = u[i]! + spread * rule.points[m]!;
-        const moved = m === 0 ? spread * rule.points[0]! : spread * (rule.points[m]! - rule.points[m - 1]!);
+        const inside = Math.abs(outerSd * effect) < farthest;
+        const moved = spread * (rule.points[m]! - (before === -1 ? 0 : rule.points[before]!));
         const into = m * width - firstCell;
-        let log = (-effect * effect) / 2;
+        let log = inside ? (-effect * effect) / 2 : -Infinity;
         let outerSlope = 0;
         let innerSlope = 0;
-        for (let j = first; j < last; j++) {
-          const guess = (m === 0 ? v[j]! : centre[j]!) - ((outerSd * innerSd * variance[j]!) / innerCurvature[j]!) * moved;
+        for (let j = first; j < last && inside; j++) {
+          const from = before === -1 ? v[j]! : centre[j]!;
+          const guess = from - ((outerSd * innerSd * variance[j]!) / innerCurvature[j]!) * moved;
           centre[j] = climb(j, outerSd * effect, innerSd, guess);
           log += copies[j]! * integrate(j, outerSd * effect, innerSd, centre[j]!, into);
           outerSlope += copies[j]! * residual;
           innerSlope += copies[j]! * effectTimesResidual;
         }
-        if (Number.isNaN(log)) return -Infinity;
+        if (inside) before = m;
         effectAt[m] = effect;
         logAt[m] = log;
         outerSlopeAt[m] = outerSlope;

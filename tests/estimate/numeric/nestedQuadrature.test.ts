@@ -70,6 +70,16 @@ describe.each([
   });
 });
 
+test("very wide SDs and points so far out that they have no weight", () => {
+  const data = nestedFeet(4, 3, "wide");
+  const theta = Float64Array.of(-0.4, 0.8, 0.3, 5, 6);
+  const gradient = new Float64Array(5);
+  const value = nestedQuadrature(data, jointModes(data), { outer: 120, inner: 180 })(theta, gradient);
+  // Such integrands have corners for a rule that thinks of normal densities: some 1e-6 is left even by this many points.
+  expect(Math.abs(value - onGrid(data, theta))).toBeLessThan(1e-6);
+  expect(gradient.every(Number.isFinite)).toBe(true);
+});
+
 test("log odds beyond double precision: minus infinity, not NaN", () => {
   const data = nestedFeet(2, 3, "far");
   const logLikelihood = nestedQuadrature(data, jointModes(data), { outer: 5, inner: 5 });
