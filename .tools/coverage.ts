@@ -110,7 +110,7 @@ ${parts.join("\n")}
 - Ignoring horse and yard makes the interval of a yard's effect far too narrow: it misses most of the time and would call an effect
   proven where there is none. It is never the default.
 - The truth here has no effects that a single visit to a yard shares among all its horses, such as a hard frost or the examiner's mood. If
-  there are any, an effect that changes from visit to visit is judged too kindly; group by yard and visit instead and compare.
+  there are any, an effect that changes from visit to visit is judged too kindly; fit once more with yard and day taken together as the one group, and compare.
 - Seen with 2,000 studies a table (\`npx tsx .tools/coverage.ts 2000 other.md\`): the default held in 93.0, 94.5, 95.2 and 94.5 %, in the order
   of the tables. For an effect of the yard, with 20 yards, it is a shade too narrow.
 - Differences of a percentage point are within chance: with ${runs} studies the limits of a share near 95 % are some two points either side.
