@@ -85,6 +85,16 @@ test("files are small", () => {
   expect(sources.filter((path) => /(utils?|helpers?|common|misc|manager)(\/|\.ts$)/i.test(path))).toEqual([]);
 });
 
+test("no two files differ in upper and lower case only, since some disks cannot hold both", () => {
+  const seen = new Map<string, string>();
+  const clashes = files.flatMap((path) => {
+    const other = seen.get(path.toLowerCase());
+    seen.set(path.toLowerCase(), path);
+    return other === undefined ? [] : [`${other} and ${path}`];
+  });
+  expect(clashes).toEqual([]);
+});
+
 test("the lock file names no registry host", () => {
   expect(text("package-lock.json")).not.toMatch(/"resolved": "http/);
 });
