@@ -1,5 +1,5 @@
-/** A point on paper, mm. */
+/** A place in the plane of the ground surface, mm. */
 export interface PlanePoint {
-  readonly xMm: number;
-  readonly yMm: number;
+  readonly x: number;
+  readonly y: number;
 }

@@ -34,12 +34,12 @@ export interface TracedOutline extends Pick<
   readonly wall: readonly PlanePoint[];
   /** Border of the frog, a closed ring; empty when it was not traced or is not usable. */
   readonly frog: readonly PlanePoint[];
-  /** The landmarks on the wall, by name; null where one is missing. */
+  /** The landmarks on the wall; null unless all three are there. */
   readonly landmarks: {
-    readonly toe: PlanePoint | null;
-    readonly heelMedial: PlanePoint | null;
-    readonly heelLateral: PlanePoint | null;
-  };
+    readonly toe: PlanePoint;
+    readonly heelMedial: PlanePoint;
+    readonly heelLateral: PlanePoint;
+  } | null;
   /** x was turned about, so that a left foot lies as a right one. */
   readonly mirrored: boolean;
   /** Turned and moved so that the middle of the heels lies at 0, 0 and the toe straight above it. */

@@ -1,10 +1,17 @@
 import type { OutlinePoint } from "../study/OutlinePoint.js";
 import type { PlanePoint } from "./PlanePoint.js";
 import { ringCrossing } from "./ringCrossing.js";
-import type { OutlineFault, TracedOutline } from "./TracedOutline.js";
+import type { OutlineFault } from "./TracedOutline.js";
 
 type Ring = OutlinePoint["ring"];
 type Numbered = PlanePoint & { readonly number: number };
+
+/** The landmarks that were found, in the order in which they are looked for. */
+interface Landmarks {
+  readonly toe: PlanePoint | null;
+  readonly heelMedial: PlanePoint | null;
+  readonly heelLateral: PlanePoint | null;
+}
 
 /** Fewest points with which a ring is more than a sketch. */
 const FEWEST: Readonly<Record<Ring, number>> = { wall: 20, frog: 8 };
@@ -17,7 +24,7 @@ const LONG_STEP = 1 / 6;
 /** What is wrong with the rings and landmarks of one tracing, apart from what only its neighbours could tell. */
 export function outlineFaults(
   rings: Readonly<Record<Ring, readonly Numbered[]>>,
-  landmarks: TracedOutline["landmarks"],
+  landmarks: Landmarks,
   strangePoints: readonly Pick<OutlinePoint, "ring" | "point">[],
 ): OutlineFault[] {
   const strange = strangePoints.map(({ ring, point }): OutlineFault => ({
@@ -73,7 +80,7 @@ function longSteps(name: Ring, ring: readonly Numbered[]): OutlineFault[] {
   });
 }
 
-function landmarkFaults(wall: readonly Numbered[], landmarks: TracedOutline["landmarks"]): OutlineFault[] {
+function landmarkFaults(wall: readonly Numbered[], landmarks: Landmarks): OutlineFault[] {
   const { toe, heelMedial, heelLateral } = landmarks;
   const named = [
     ["toe", toe],
@@ -92,7 +99,7 @@ function landmarkFaults(wall: readonly Numbered[], landmarks: TracedOutline["lan
     return [{ code: "landmark_off_wall", ring: "wall", severity: "warning", message, hint: "Look at the tracing." }];
   });
   if (toe === null || heelMedial === null || heelLateral === null) return faults;
-  const lengthMm = distance(toe, { xMm: (heelMedial.xMm + heelLateral.xMm) / 2, yMm: (heelMedial.yMm + heelLateral.yMm) / 2 });
+  const lengthMm = distance(toe, { x: (heelMedial.x + heelLateral.x) / 2, y: (heelMedial.y + heelLateral.y) / 2 });
   if (lengthMm >= LENGTHS[0] && lengthMm <= LENGTHS[1]) return faults;
   return [
     ...faults,
@@ -109,12 +116,12 @@ function distanceToRing(point: PlanePoint, ring: readonly PlanePoint[]): number 
 }
 
 function distanceToStep(point: PlanePoint, from: PlanePoint, to: PlanePoint): number {
-  const [dx, dy] = [to.xMm - from.xMm, to.yMm - from.yMm];
-  const along = ((point.xMm - from.xMm) * dx + (point.yMm - from.yMm) * dy) / (dx * dx + dy * dy || 1);
+  const [dx, dy] = [to.x - from.x, to.y - from.y];
+  const along = ((point.x - from.x) * dx + (point.y - from.y) * dy) / (dx * dx + dy * dy || 1);
   const share = Math.min(1, Math.max(0, along));
-  return distance(point, { xMm: from.xMm + share * dx, yMm: from.yMm + share * dy });
+  return distance(point, { x: from.x + share * dx, y: from.y + share * dy });
 }
 
 function distance(a: PlanePoint, b: PlanePoint): number {
-  return Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
+  return Math.hypot(a.x - b.x, a.y - b.y);
 }

@@ -30,12 +30,12 @@ export interface OutlineMeasures {
  * Source: definitions as in `shapeDefinitions`; the rest is geometry.
  */
 export function outlineMeasures(outline: TracedOutline): OutlineMeasures | null {
+  if (!outline.usable || outline.landmarks === null) return null;
   const { toe, heelMedial, heelLateral } = outline.landmarks;
-  if (!outline.usable || toe === null || heelMedial === null || heelLateral === null) return null;
-  const middle = { xMm: (heelMedial.xMm + heelLateral.xMm) / 2, yMm: (heelMedial.yMm + heelLateral.yMm) / 2 };
+  const middle = { x: (heelMedial.x + heelLateral.x) / 2, y: (heelMedial.y + heelLateral.y) / 2 };
   const hoofLengthMm = distance(middle, toe);
-  const ahead = { xMm: (toe.xMm - middle.xMm) / hoofLengthMm, yMm: (toe.yMm - middle.yMm) / hoofLengthMm };
-  const across = { xMm: ahead.yMm, yMm: -ahead.xMm };
+  const ahead = { x: (toe.x - middle.x) / hoofLengthMm, y: (toe.y - middle.y) / hoofLengthMm };
+  const across = { x: ahead.y, y: -ahead.x };
   const hoofWidthMm = extent(outline.wall, across);
   const frogWidthMm = outline.frog.length === 0 ? null : extent(outline.frog, across);
   const frogLengthMm = outline.frog.length === 0 ? null : extent(outline.frog, ahead);
@@ -52,10 +52,10 @@ export function outlineMeasures(outline: TracedOutline): OutlineMeasures | null 
 }
 
 function extent(ring: readonly PlanePoint[], along: PlanePoint): number {
-  const places = ring.map(({ xMm, yMm }) => xMm * along.xMm + yMm * along.yMm);
+  const places = ring.map(({ x, y }) => x * along.x + y * along.y);
   return Math.max(...places) - Math.min(...places);
 }
 
 function distance(a: PlanePoint, b: PlanePoint): number {
-  return Math.hypot(a.xMm - b.xMm, a.yMm - b.yMm);
+  return Math.hypot(a.x - b.x, a.y - b.y);
 }

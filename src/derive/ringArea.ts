@@ -3,9 +3,9 @@ import type { PlanePoint } from "./PlanePoint.js";
 /** Area within a closed ring, square mm; positive when it runs anticlockwise (shoelace formula). */
 export function ringArea(ring: readonly PlanePoint[]): number {
   return (
-    ring.reduce((sum, { xMm, yMm }, place) => {
+    ring.reduce((sum, { x, y }, place) => {
       const next = ring[(place + 1) % ring.length]!;
-      return sum + xMm * next.yMm - next.xMm * yMm;
+      return sum + x * next.y - next.x * y;
     }, 0) / 2
   );
 }

@@ -15,12 +15,12 @@ export function ringCrossing(ring: readonly PlanePoint[]): readonly [number, num
 
 function cross(a: PlanePoint, b: PlanePoint, c: PlanePoint, d: PlanePoint): boolean {
   // Most pairs of steps lie apart.
-  if (Math.max(a.xMm, b.xMm) < Math.min(c.xMm, d.xMm) || Math.max(c.xMm, d.xMm) < Math.min(a.xMm, b.xMm)) return false;
-  if (Math.max(a.yMm, b.yMm) < Math.min(c.yMm, d.yMm) || Math.max(c.yMm, d.yMm) < Math.min(a.yMm, b.yMm)) return false;
+  if (Math.max(a.x, b.x) < Math.min(c.x, d.x) || Math.max(c.x, d.x) < Math.min(a.x, b.x)) return false;
+  if (Math.max(a.y, b.y) < Math.min(c.y, d.y) || Math.max(c.y, d.y) < Math.min(a.y, b.y)) return false;
   return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
 }
 
 /** Twice the area of the triangle, positive when c lies left of the way from a to b. */
 function side(a: PlanePoint, b: PlanePoint, c: PlanePoint): number {
-  return (b.xMm - a.xMm) * (c.yMm - a.yMm) - (b.yMm - a.yMm) * (c.xMm - a.xMm);
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 }

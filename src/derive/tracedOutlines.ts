@@ -9,6 +9,8 @@ import type { PlanePoint } from "./PlanePoint.js";
 import { ringArea } from "./ringArea.js";
 import type { OutlineFault, TracedOutline } from "./TracedOutline.js";
 
+type Landmarks = NonNullable<TracedOutline["landmarks"]>;
+
 /** How the outlines are to lie. */
 export interface TracedOutlinesOptions {
   /** Turn left feet about, so that they lie as right ones and may be laid over them. */
@@ -48,19 +50,28 @@ function outlineOf(points: readonly OutlinePoint[]): TracedOutline {
   const observerId = points.find((point) => point.observerId !== null)?.observerId ?? null;
   const landmark = (name: string): PlanePoint | null => {
     const found = points.find(({ ring, point }) => ring === "wall" && point === name);
-    return found === undefined ? null : { xMm: found.xMm, yMm: found.yMm };
+    return found === undefined ? null : { x: found.xMm, y: found.yMm };
   };
-  const landmarks = { toe: landmark("toe"), heelMedial: landmark("heel_medial"), heelLateral: landmark("heel_lateral") };
+  const found = { toe: landmark("toe"), heelMedial: landmark("heel_medial"), heelLateral: landmark("heel_lateral") };
   const rings = { wall: numbered(points, "wall"), frog: numbered(points, "frog") };
   const strange = points.filter(({ ring, point }) => !isNumber(point) && !(ring === "wall" && isLandmark(point)));
-  const faults = outlineFaults(rings, landmarks, strange);
+  const faults = outlineFaults(rings, found, strange);
   const forbidden = (ring: "wall" | "frog") => faults.some((fault) => fault.ring === ring && fault.severity === "unusable");
   return {
     ...{ file, line, horseId, visitDate, foot, stage, tracing, observerId, end: footEnd(foot), side: footSide(foot) },
     wall: anticlockwise(rings.wall),
     frog: forbidden("frog") ? [] : anticlockwise(rings.frog),
-    ...{ landmarks, mirrored: false, aligned: false, faults, usable: !forbidden("wall") },
+    landmarks: allOf(found),
+    ...{ mirrored: false, aligned: false, faults, usable: !forbidden("wall") },
   };
+}
+
+function allOf({
+  toe,
+  heelMedial,
+  heelLateral,
+}: Record<"toe" | "heelMedial" | "heelLateral", PlanePoint | null>): Landmarks | null {
+  return toe === null || heelMedial === null || heelLateral === null ? null : { toe, heelMedial, heelLateral };
 }
 
 const isNumber = (point: string) => /^\d{1,9}$/.test(point);
@@ -69,21 +80,22 @@ const isLandmark = (point: string) => point === "toe" || point === "heel_medial"
 function numbered(points: readonly OutlinePoint[], name: "wall" | "frog"): (PlanePoint & { readonly number: number })[] {
   return points
     .filter(({ ring, point }) => ring === name && isNumber(point))
-    .map(({ point, xMm, yMm }) => ({ number: Number(point), xMm, yMm }))
+    .map(({ point, xMm, yMm }) => ({ number: Number(point), x: xMm, y: yMm }))
     .sort((a, b) => a.number - b.number);
 }
 
 function anticlockwise(ring: readonly PlanePoint[]): PlanePoint[] {
-  const points = ring.map(({ xMm, yMm }) => ({ xMm, yMm }));
+  const points = ring.map(({ x, y }) => ({ x, y }));
   return ringArea(points) < 0 ? points.reverse() : points;
 }
 
 /** On which hand the outer heel lies, seen towards the toe, turned about for left feet: 1 right, -1 left; null when it cannot be told. */
-function handOf({ landmarks: { toe, heelMedial, heelLateral }, side }: TracedOutline): 1 | -1 | null {
-  if (toe === null || heelMedial === null || heelLateral === null || side === null) return null;
-  const across = [heelLateral.xMm - heelMedial.xMm, heelLateral.yMm - heelMedial.yMm] as const;
-  const ahead = [toe.xMm - (heelLateral.xMm + heelMedial.xMm) / 2, toe.yMm - (heelLateral.yMm + heelMedial.yMm) / 2] as const;
-  const turn = across[0] * ahead[1] - across[1] * ahead[0];
+function handOf({ landmarks, side }: TracedOutline): 1 | -1 | null {
+  if (landmarks === null || side === null) return null;
+  const { toe, heelMedial, heelLateral } = landmarks;
+  const [acrossX, acrossY] = [heelLateral.x - heelMedial.x, heelLateral.y - heelMedial.y];
+  const [aheadX, aheadY] = [toe.x - (heelLateral.x + heelMedial.x) / 2, toe.y - (heelLateral.y + heelMedial.y) / 2];
+  const turn = acrossX * aheadY - acrossY * aheadX;
   if (turn === 0) return null;
   return turn > 0 === (side === "right") ? 1 : -1;
 }
@@ -107,30 +119,29 @@ function withHand(outline: TracedOutline, usual: 1 | -1 | null): TracedOutline {
 }
 
 function laid(outline: TracedOutline, { mirrorLeft = false, aligned = false }: TracedOutlinesOptions): TracedOutline {
-  const { toe, heelMedial, heelLateral } = outline.landmarks;
+  const { landmarks } = outline;
   const mirrored = mirrorLeft && outline.side === "left";
-  const turns = aligned && toe !== null && heelMedial !== null && heelLateral !== null;
-  const frame = turns ? footFrame(toe, heelMedial, heelLateral) : (point: PlanePoint) => point;
+  const turned = aligned && landmarks !== null;
+  const frame = turned ? footFrame(landmarks) : (point: PlanePoint) => point;
   const move = (point: PlanePoint): PlanePoint => {
-    const { xMm, yMm } = frame(point);
-    return { xMm: mirrored ? -xMm : xMm, yMm };
+    const { x, y } = frame(point);
+    return { x: mirrored ? 0 - x : x, y };
   };
-  const moved = (point: PlanePoint | null) => (point === null ? null : move(point));
   return {
     ...outline,
     wall: anticlockwise(outline.wall.map(move)),
     frog: anticlockwise(outline.frog.map(move)),
-    landmarks: { toe: moved(toe), heelMedial: moved(heelMedial), heelLateral: moved(heelLateral) },
-    ...{ mirrored, aligned: turns },
+    landmarks:
+      landmarks === null
+        ? null
+        : { toe: move(landmarks.toe), heelMedial: move(landmarks.heelMedial), heelLateral: move(landmarks.heelLateral) },
+    ...{ mirrored, aligned: turned },
   };
 }
 
-function footFrame(toe: PlanePoint, heelMedial: PlanePoint, heelLateral: PlanePoint): (point: PlanePoint) => PlanePoint {
-  const [x0, y0] = [(heelMedial.xMm + heelLateral.xMm) / 2, (heelMedial.yMm + heelLateral.yMm) / 2];
-  const length = Math.hypot(toe.xMm - x0, toe.yMm - y0);
-  const [ux, uy] = length === 0 ? [0, 1] : [(toe.xMm - x0) / length, (toe.yMm - y0) / length];
-  return ({ xMm, yMm }) => ({
-    xMm: (xMm - x0) * uy - (yMm - y0) * ux,
-    yMm: (xMm - x0) * ux + (yMm - y0) * uy,
-  });
+function footFrame({ toe, heelMedial, heelLateral }: Landmarks): (point: PlanePoint) => PlanePoint {
+  const [x0, y0] = [(heelMedial.x + heelLateral.x) / 2, (heelMedial.y + heelLateral.y) / 2];
+  const length = Math.hypot(toe.x - x0, toe.y - y0);
+  const [ux, uy] = length === 0 ? [0, 1] : [(toe.x - x0) / length, (toe.y - y0) / length];
+  return ({ x, y }) => ({ x: (x - x0) * uy - (y - y0) * ux, y: (x - x0) * ux + (y - y0) * uy });
 }

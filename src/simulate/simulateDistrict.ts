@@ -1,6 +1,7 @@
 import { changeColumns } from "../study/changeColumns.js";
 import type { Column } from "../study/Column.js";
 import { horseColumns } from "../study/horseColumns.js";
+import { outlineColumns } from "../study/outlineColumns.js";
 import { visitColumns } from "../study/visitColumns.js";
 import { weatherColumns } from "../study/weatherColumns.js";
 import { yardColumns } from "../study/yardColumns.js";
@@ -9,6 +10,7 @@ import { seededRandom } from "../estimate/numeric/seededRandom.js";
 import { csvText } from "./district/csvText.js";
 import { districtCalendar } from "./district/districtCalendar.js";
 import { districtHerd } from "./district/districtHerd.js";
+import { districtOutlines } from "./district/districtOutlines.js";
 import { districtReadme } from "./district/districtReadme.js";
 import { type DistrictTruth, districtTruth } from "./district/districtTruth.js";
 import { districtWeather } from "./district/districtWeather.js";
@@ -19,6 +21,7 @@ import { horseLines } from "./district/horseLines.js";
 import { type PlantedEffects, plantedEffects } from "./district/plantedEffects.js";
 import { type PlantedFault, plantedFaults } from "./district/plantedFaults.js";
 import { plantFaults } from "./district/plantFaults.js";
+import { plantOutlineSlips } from "./district/plantOutlineSlips.js";
 import { rounded } from "./district/rounded.js";
 import { specimenRows } from "./district/specimenRows.js";
 import type { TextLine } from "./district/TextLine.js";
@@ -48,7 +51,8 @@ export interface SimulatedDistrict {
  * to be found. The same seed gives the same bytes on any machine.
  *
  * Method: daily weather of two gauges; feet in horses in yards on a log-odds scale (`plantedEffects`), graded by proportional odds; visits
- * that follow on agreed intervals, with yards that run late; growth, trims, flares, cracks and abscess tracks. The yard effects are normal
+ * that follow on agreed intervals, with yards that run late; growth, trims, flares, cracks, abscess tracks and rings; outlines traced of
+ * some feet. The yard effects are normal
  * quantiles in the order of their ground, so that six yards have the spread they should.
  *
  * Missing: feet that were not looked at, measures not taken, gauge days without a reading, all left empty.
@@ -69,15 +73,18 @@ export function simulateDistrict({ seed, effects = {}, faults = true }: Simulate
   const herd = districtHerd(random.stream("herd"), planted.horseSd);
   const histories = herd.map((horse) => horseHistory(horse, world, random.stream(`horse ${horse.horseId}`)));
 
+  const outlines = districtOutlines(histories, random.stream("outlines"));
   const lines = {
     visits: visitLines([...histories.flatMap(({ rows }) => rows), ...specimenRows()]),
     horses: horseLines(herd),
     changes: [changeLine()],
     weather: weatherLines(weather),
+    outlines: outlines.lines,
   };
+  const slips = faults ? plantOutlineSlips(lines.outlines) : [];
   if (faults) plantFaults(lines);
   const found = Object.entries(lines).flatMap(([name, of]) => plantedFaults(`${name}.csv`, of));
-  const truth = districtTruth(seed, planted, yardEffects, histories);
+  const truth = districtTruth(seed, planted, yardEffects, histories, { feet: outlines.truth, faults: slips });
   const study = {
     name: "Ossenvale, an invented district",
     gaugeDay: "ends_on_date",
@@ -91,6 +98,7 @@ export function simulateDistrict({ seed, effects = {}, faults = true }: Simulate
     { path: "yards.csv", text: table(yardColumns, yardLines()) },
     { path: "changes.csv", text: table(changeColumns, lines.changes) },
     { path: "weather.csv", text: table(weatherColumns, lines.weather) },
+    { path: "outlines.csv", text: table(outlineColumns, lines.outlines) },
     { path: "truth.json", text: jsonText(truth) },
     ...(faults ? [{ path: "planted-faults.json", text: jsonText(found) }] : []),
   ];

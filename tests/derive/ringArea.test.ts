@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { ringArea } from "../../src/derive/ringArea.js";
 
-const points = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([xMm, yMm]) => ({ xMm, yMm }));
+const points = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([x, y]) => ({ x, y }));
 
 test("a right triangle of 3 and 4, both ways round", () => {
   const ring = points([1, 1], [4, 1], [4, 5]);
@@ -13,7 +13,7 @@ test("a polygon on a circle holds nearly the circle", () => {
   const size = 200;
   const ring = Array.from({ length: size }, (_, place) => {
     const angle = (2 * Math.PI * place) / size;
-    return { xMm: 10 * Math.cos(angle) + 500, yMm: 10 * Math.sin(angle) - 300 };
+    return { x: 10 * Math.cos(angle) + 500, y: 10 * Math.sin(angle) - 300 };
   });
   // Exactly n/2 r^2 sin(2 pi / n).
   expect(ringArea(ring)).toBeCloseTo((size / 2) * 100 * Math.sin((2 * Math.PI) / size), 8);

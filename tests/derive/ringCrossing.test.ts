@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { ringCrossing } from "../../src/derive/ringCrossing.js";
 
-const points = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([xMm, yMm]) => ({ xMm, yMm }));
+const points = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([x, y]) => ({ x, y }));
 
 test("a square is simple, a bow tie crosses itself", () => {
   expect(ringCrossing(points([0, 0], [1, 0], [1, 1], [0, 1]))).toBeNull();

@@ -23,10 +23,10 @@ test("points in the order of their numbers, not of their rows, and landmarks by 
   });
   expect(outline!.wall).toHaveLength(48);
   expect(outline!.frog).toHaveLength(12);
-  expect(outline!.landmarks.toe!.yMm).toBeCloseTo(65, 10);
+  expect(outline!.landmarks!.toe.y).toBeCloseTo(65, 10);
   const steps = outline!.wall.map((point, place) => {
     const next = outline!.wall[(place + 1) % 48]!;
-    return Math.hypot(next.xMm - point.xMm, next.yMm - point.yMm);
+    return Math.hypot(next.x - point.x, next.y - point.y);
   });
   // 48 points on an oval of 60 by 65: at most 65 * 2 pi / 48 apart.
   expect(Math.max(...steps)).toBeLessThan(8.6);
@@ -36,7 +36,7 @@ test("rings run anticlockwise, mirrored or not", () => {
   const area = (options: Parameters<typeof tracedOutlines>[1]) =>
     traced(tracing({ foot: "LF" }), options)[0]!.wall.reduce((sum, point, place, ring) => {
       const next = ring[(place + 1) % ring.length]!;
-      return sum + (point.xMm * next.yMm - next.xMm * point.yMm) / 2;
+      return sum + (point.x * next.y - next.x * point.y) / 2;
     }, 0);
   expect(area({})).toBeGreaterThan(12_000);
   expect(area({ mirrorLeft: true })).toBeCloseTo(area({}), 6);
@@ -47,26 +47,26 @@ test("a left foot mirrored lies on its right fellow", () => {
   const left = right.map((row) => ({ ...row, foot: "LF" as const, xMm: -row.xMm }));
   const [mirrored, same] = traced([...left, ...right], { mirrorLeft: true });
   expect([mirrored!.mirrored, same!.mirrored]).toEqual([true, false]);
-  expect(mirrored!.landmarks.heelLateral!.xMm).toBeCloseTo(same!.landmarks.heelLateral!.xMm, 10);
-  expect(traced([...left, ...right])[0]!.landmarks.heelLateral!.xMm).toBeCloseTo(-30, 10);
+  expect(mirrored!.landmarks!.heelLateral.x).toBeCloseTo(same!.landmarks!.heelLateral.x, 10);
+  expect(traced([...left, ...right])[0]!.landmarks!.heelLateral.x).toBeCloseTo(-30, 10);
 });
 
 test("aligned, the heels are at 0, 0 and the toe above, wherever it lay on the paper", () => {
   const [plain] = traced(tracing(), { aligned: true });
   const [turned] = traced(tracing({ at: [140, -80], turnedDeg: 115 }), { aligned: true });
   expect(turned!.aligned).toBe(true);
-  expect(turned!.landmarks.toe!.xMm).toBeCloseTo(0, 9);
+  expect(turned!.landmarks!.toe.x).toBeCloseTo(0, 9);
   // Half height 65 and the heels at -60 degrees: 65 (1 + sin 60).
-  expect(turned!.landmarks.toe!.yMm).toBeCloseTo(65 * (1 + Math.sqrt(3) / 2), 9);
+  expect(turned!.landmarks!.toe.y).toBeCloseTo(65 * (1 + Math.sqrt(3) / 2), 9);
   turned!.wall.forEach((point, place) => {
-    expect(Math.hypot(point.xMm - plain!.wall[place]!.xMm, point.yMm - plain!.wall[place]!.yMm)).toBeLessThan(1e-9);
+    expect(Math.hypot(point.x - plain!.wall[place]!.x, point.y - plain!.wall[place]!.y)).toBeLessThan(1e-9);
   });
 });
 
 test("a missing landmark is named, and forbids use", () => {
   const without = tracing().filter(({ point }) => point !== "heel_medial");
   const [outline] = traced(without, { aligned: true });
-  expect(outline).toMatchObject({ usable: false, aligned: false });
+  expect(outline).toMatchObject({ usable: false, aligned: false, landmarks: null });
   expect(outline!.faults).toMatchObject([
     { code: "missing_landmark", ring: "wall", severity: "unusable", message: "The landmark heel_medial is missing." },
   ]);

@@ -70,7 +70,7 @@ test("the day an abscess broke out lies in the interval its track gives, but for
   const bursts = new Map(
     truth.horses.flatMap((horse) => horse.bursts.map(({ foot, burstOn }) => [`${horse.horseId} ${foot}`, burstOn])),
   );
-  const origins = markOrigins(study.visits);
+  const origins = markOrigins(study.visits).filter(({ markKind }) => markKind === "abscess_track");
   const held = origins.filter(({ horseId, foot, earliest, latest }) => {
     const burst = bursts.get(`${horseId} ${foot}`)!;
     return earliest <= burst && burst <= latest;

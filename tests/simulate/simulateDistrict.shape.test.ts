@@ -2,7 +2,12 @@ import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { footShapes } from "../../src/derive/footShapes.js";
 import { frontHindShape } from "../../src/derive/frontHindShape.js";
+import { markGrowth } from "../../src/derive/markGrowth.js";
+import { markTimes } from "../../src/derive/markTimes.js";
+import { markTracks } from "../../src/derive/markTracks.js";
+import { repeatedMeasures } from "../../src/derive/repeatedMeasures.js";
 import { unevenPairs } from "../../src/derive/unevenPairs.js";
+import { standardErrorOfMeasurement } from "../../src/estimate/standardErrorOfMeasurement.js";
 import type { DistrictTruth } from "../../src/simulate/district/districtTruth.js";
 import { dayNumber } from "../../src/study/dayNumber.js";
 import type { FootVisit } from "../../src/study/FootVisit.js";
@@ -69,6 +74,52 @@ test("abscess tracks travel down at the rate of growth", () => {
   for (const foot of grouped(marks, ({ horseId, foot: of }) => `${horseId} ${of}`).values()) {
     const depths = foot.map(({ markBelowCoronetMm }) => markBelowCoronetMm!);
     expect(depths).toEqual([...depths].sort((a, b) => a - b));
+  }
+});
+
+// Common practice, no source: a mark of the wall never moves up. Growth of each horse is planted between 0.20 and 0.31 mm a day; a mark is read with
+// an SD of 0.8 mm and to the millimetre, so an error of some 1.2 mm over the days summed of one horse.
+test("rings and tracks that were followed give each horse the growth that was planted", () => {
+  const tracks = markTracks(study.visits);
+  expect(tracks.filter(({ notTheOneBefore }) => notTheOneBefore !== null)).toEqual([]);
+  const rows = markGrowth(study);
+  expect(rows.length).toBeGreaterThan(200);
+  const planted = new Map(truth.horses.map(({ horseId, growthMmPerDay }) => [horseId, growthMmPerDay]));
+  for (const [horseId, of] of grouped(rows, (row) => row.horseId)) {
+    const days = of.reduce((sum, row) => sum + row.days, 0);
+    const rate = of.reduce((sum, row) => sum + row.grownMm, 0) / days;
+    expect(Math.abs(rate - planted.get(horseId)!), horseId).toBeLessThan(0.005 + 6 / days);
+  }
+  expect(new Set(rows.map(({ horseId }) => horseId)).size).toBeGreaterThan(15);
+});
+
+test("when a mark began holds the planted day, reading error aside", () => {
+  const times = markTimes(study.visits);
+  const began = (horseId: string, foot: string, kind: string) => {
+    const horse = truth.horses.find((each) => each.horseId === horseId)!;
+    return kind === "ring" ? horse.ringOn! : horse.bursts.find((burst) => burst.foot === foot)!.burstOn;
+  };
+  // 1.6 mm, two SD of a reading, are 8 days at the slowest rate.
+  for (const { horseId, foot, markKind, beganEarliest, beganLatest } of times) {
+    const day = dayNumber(began(horseId, foot, markKind))!;
+    expect(day).toBeGreaterThanOrEqual(dayNumber(beganEarliest)! - 8);
+    expect(day).toBeLessThanOrEqual(dayNumber(beganLatest)! + 8);
+  }
+  expect(times.length).toBeGreaterThan(60);
+});
+
+test("feet measured by two observers: errors of reading as they were planted", () => {
+  const sem = (measure: "hoofWidthMm" | "toeAngleDeg") =>
+    standardErrorOfMeasurement(repeatedMeasures(study.visits, [measure]).map(({ first, second }) => [first, second]));
+  // Planted with the reading step: sqrt(1 + 1/12) mm and sqrt(0.6^2 + 0.5^2 / 12) degrees.
+  for (const [measure, planted] of [
+    ["hoofWidthMm", Math.sqrt(1 + 1 / 12)],
+    ["toeAngleDeg", Math.sqrt(0.36 + 0.25 / 12)],
+  ] as const) {
+    const { n, lower, upper } = sem(measure);
+    expect(n).toBeGreaterThan(30);
+    expect(lower!).toBeLessThan(planted);
+    expect(upper!).toBeGreaterThan(planted);
   }
 });
 

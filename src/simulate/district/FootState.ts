@@ -33,4 +33,6 @@ export interface FootState {
   crack: { readonly site: "toe" | "quarter" | "heel"; readonly from: "ground" | "coronet" } | null;
   /** Day number on which pus broke out at the coronet. */
   burstDay: number | null;
+  /** Day number on which a ring left the coronet, the same on all feet of a horse. */
+  readonly ringDay: number | null;
 }

@@ -12,6 +12,8 @@ export const districtCalendar = {
   move: { fromYardId: "Sallowmere", toYardId: "Brackloft", leftOn: "2025-08-17", joinedOn: "2025-08-18" },
   /** The second gauge lay idle on the first three days; the reading of the last one holds all four. */
   idleGauge: { gaugeId: "Brack Top", from: "2025-07-18", readOn: "2025-07-21" },
+  /** Share of the horses that get a ring around their feet, and the days between which it leaves the coronet. */
+  rings: { share: 0.25, from: "2025-02-01", to: "2025-08-31" },
   /** Routine visits at that yard between these days, both included, were graded by both observers. */
   doubleScoring: [
     { yardId: "Sallowmere", from: "2025-03-03", to: "2025-03-20" },

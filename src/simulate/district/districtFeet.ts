@@ -1,4 +1,6 @@
 import type { RandomSource } from "../../estimate/numeric/RandomSource.js";
+import { dayNumber } from "../../study/dayNumber.js";
+import { districtCalendar } from "./districtCalendar.js";
 import type { Build, DistrictHorse } from "./DistrictHorse.js";
 import type { FootMeasures, FootState } from "./FootState.js";
 import { rounded } from "./rounded.js";
@@ -31,6 +33,7 @@ export function districtFeet(horse: DistrictHorse, random: RandomSource, footSd:
   const flareTendency = random.uniform() ** 2;
   const steep = horse.unevenFores ? random.pick(["LF", "RF"] as const) : null;
   const angle = random.normal(50 + build.steeperDeg, 1.6);
+  const ringDay = ringOf(random.stream("ring"));
   return (["LF", "RF", "LH", "RH"] as const).map((foot): FootState => {
     const hind = foot === "LH" || foot === "RH";
     const hoofLengthMm = foreLength * (hind ? 0.985 : 1) * (1 + random.normal(0, 0.008));
@@ -61,6 +64,13 @@ export function districtFeet(horse: DistrictHorse, random: RandomSource, footSd:
       lastGrade: null,
       crack: null,
       burstDay: null,
+      ringDay,
     };
   });
+}
+
+/** Some horses change feed or keeping in spring or summer, which leaves a ring on all four feet. */
+function ringOf(random: RandomSource): number | null {
+  const { from, to, share } = districtCalendar.rings;
+  return random.bernoulli(share) ? random.integer(dayNumber(from)!, dayNumber(to)!) : null;
 }

@@ -1,7 +1,11 @@
+import { dateOfDay } from "../../study/dateOfDay.js";
 import { districtCalendar } from "./districtCalendar.js";
 import { districtYards } from "./districtYards.js";
+import type { DistrictOutlines } from "./districtOutlines.js";
 import type { HorseHistory } from "./horseHistory.js";
+import type { OutlineSlip } from "./plantOutlineSlips.js";
 import type { PlantedEffects } from "./plantedEffects.js";
+import { plantedOutlines } from "./plantedOutlines.js";
 
 /** What nobody could know of a real district: the effects, and what became of each horse. */
 export interface DistrictTruth {
@@ -13,6 +17,16 @@ export interface DistrictTruth {
   readonly yards: readonly { readonly yardId: string; readonly effect: number; readonly runsLate: boolean }[];
   /** Log odds of each horse against the average horse of its yard, and of its feet against the average foot, LF RF LH RH. */
   readonly horses: readonly TrueHorse[];
+  readonly outlines: TrueOutlines;
+}
+
+/** What the traced outlines were made with. */
+export interface TrueOutlines {
+  readonly about: string;
+  readonly planted: typeof plantedOutlines;
+  readonly feet: DistrictOutlines["truth"];
+  /** What is wrong with single tracings, found when the outlines are put together. */
+  readonly faults: readonly OutlineSlip[];
 }
 
 /** One horse as it is. */
@@ -27,6 +41,8 @@ export interface TrueHorse {
   readonly special: readonly string[];
   /** Abscesses that broke out at the coronet. */
   readonly bursts: HorseHistory["bursts"];
+  /** Day on which a ring left the coronet of all feet; null where there is none. */
+  readonly ringOn: string | null;
 }
 
 /** The truth behind a simulated district. */
@@ -35,6 +51,7 @@ export function districtTruth(
   effects: PlantedEffects,
   yardEffects: ReadonlyMap<string, number>,
   histories: readonly HorseHistory[],
+  outlines: Omit<TrueOutlines, "about" | "planted">,
 ): DistrictTruth {
   return {
     about: "Invented. Effects are log odds of thrush, grade 1 or more, at one foot; see src/simulate/district/plantedEffects.ts.",
@@ -58,6 +75,17 @@ export function districtTruth(
         ...(horse.unevenFores ? ["uneven fores"] : []),
       ],
       bursts,
+      ringOn: ringOn(feet[0]?.ringDay ?? null),
     })),
+    outlines: {
+      about:
+        "Invented. roundness is the exponent of the toe, bulge the share by which the outer half is wider; see src/simulate/district/footOutline.ts.",
+      planted: plantedOutlines,
+      ...outlines,
+    },
   };
+}
+
+function ringOn(day: number | null): string | null {
+  return day === null ? null : dateOfDay(day);
 }

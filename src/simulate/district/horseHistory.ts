@@ -9,8 +9,10 @@ import type { DistrictWorld } from "./DistrictWorld.js";
 import { districtYards } from "./districtYards.js";
 import { farrierDay } from "./farrierDay.js";
 import type { FootState } from "./FootState.js";
+import { observerOn } from "./observerOn.js";
 import { rounded } from "./rounded.js";
 import { routineVisit } from "./routineVisit.js";
+import type { TracedVisit } from "./TracedFoot.js";
 import { unplannedVisits } from "./unplannedVisits.js";
 
 /** What became of one horse: its feet at the end and every row of its visits. */
@@ -20,6 +22,8 @@ export interface HorseHistory {
   readonly rows: readonly DistrictRow[];
   /** Days on which pus broke out at the coronet. */
   readonly bursts: readonly { readonly foot: FootState["foot"]; readonly burstOn: string }[];
+  /** Visits at which feet were measured, and the feet as they were. */
+  readonly traced: readonly TracedVisit[];
 }
 
 /**
@@ -32,6 +36,7 @@ export function horseHistory(horse: DistrictHorse, world: DistrictWorld, random:
   const planned = horse.plannedIntervalDays ?? 49;
   const rows: DistrictRow[] = [];
   const bursts: HorseHistory["bursts"][number][] = [];
+  const traced: TracedVisit[] = [];
   let day = firstDay(horse, planned, random.stream("first"));
   let trimDay = day - planned;
   for (let visit = 0; day <= lastDay; visit++) {
@@ -43,6 +48,10 @@ export function horseHistory(horse: DistrictHorse, world: DistrictWorld, random:
       chance,
     );
     rows.push(...found.rows);
+    if (found.traced.length > 0) {
+      const visitDate = dateOfDay(day);
+      traced.push({ visitDate, observerId: observerOn(yardId, visitDate, world.yardDays), feet: found.traced });
+    }
     if (horse.lost) break;
     if (found.trimmed) trimDay = day;
     const next = farrierDay(yardOn(horse, day), nextWanted(horse, yardId, day, found.agreedDays, world, chance), day + 7);
@@ -52,7 +61,7 @@ export function horseHistory(horse: DistrictHorse, world: DistrictWorld, random:
     bursts.push(...unplanned.bursts);
     day = next;
   }
-  return { horse, feet, rows, bursts };
+  return { horse, feet, rows, bursts, traced };
 }
 
 function firstDay(horse: DistrictHorse, planned: number, random: RandomSource): number {

@@ -6,6 +6,7 @@ export interface DistrictLines {
   readonly horses: TextLine[];
   readonly changes: TextLine[];
   readonly weather: TextLine[];
+  readonly outlines: TextLine[];
 }
 
 type Cells = Record<string, string | number>;
@@ -16,7 +17,7 @@ type Cells = Record<string, string | number>;
  *
  * Errors: throws when the lines hold no row a fault could be planted in.
  */
-export function plantFaults({ visits, horses, changes, weather }: DistrictLines): void {
+export function plantFaults({ visits, horses, changes, weather, outlines }: DistrictLines): void {
   changeCell(
     visits,
     ({ foot, reason }) => foot === "LF" && reason === "routine",
@@ -262,6 +263,32 @@ export function plantFaults({ visits, horses, changes, weather }: DistrictLines)
       code: "out_of_range",
       expected: "cell_blanked",
       about: "A humidity above 100 %.",
+    },
+  );
+  insertCopy(
+    outlines,
+    ({ ring, point }) => ring === "wall" && point === 12,
+    0.35,
+    (cells) => ({ ...cells, x_mm: Number(cells["x_mm"]) + 1 }),
+    {
+      kind: "point_traced_twice",
+      code: "duplicate_row",
+      column: "point",
+      expected: "set_aside",
+      about: "The point before, once more, a millimetre off.",
+    },
+  );
+  changeCell(
+    outlines,
+    ({ ring, x_mm }) => ring === "wall" && String(x_mm).includes("1"),
+    0.65,
+    "x_mm",
+    (mm) => String(mm).replace("1", "l"),
+    {
+      kind: "letter_for_digit_in_outline",
+      code: "not_a_number",
+      expected: "set_aside",
+      about: "The letter l instead of a one; a point without a place is no point.",
     },
   );
 }

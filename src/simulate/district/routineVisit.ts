@@ -10,6 +10,7 @@ import { measuredCells } from "./measuredCells.js";
 import { observerOn } from "./observerOn.js";
 import { thrushLogOdds } from "./thrushLogOdds.js";
 import { type ThrushLook, thrushLook } from "./thrushLook.js";
+import type { TracedFoot } from "./TracedFoot.js";
 import type { VisitCells } from "./VisitCells.js";
 import { visitNote } from "./visitNote.js";
 import { wallCells } from "./wallCells.js";
@@ -32,6 +33,8 @@ export interface RoutineVisit {
   /** Days to the next visit, as agreed; short when the horse was not caught. */
   readonly agreedDays: number;
   readonly trimmed: boolean;
+  /** The feet that were measured, as they are. */
+  readonly traced: readonly TracedFoot[];
 }
 
 interface Look {
@@ -62,12 +65,15 @@ export function routineVisit(situation: RoutineSituation, world: DistrictWorld, 
     ...(said ? { next_interval_days: agreedDays } : {}),
   };
   const style = { measured: random.bernoulli(0.55), bothStages: observerId === "K" && random.bernoulli(0.5) };
-  const rows = looks.flatMap((look) => footRows(look, situation, shared, style, random.stream(`write ${look.foot.foot}`)));
-  const second = caught ? secondOpinions(looks, horse.horseId, yardId, date, observerId, world) : [];
+  const written = looks.map((look) => footRows(look, situation, shared, style, random.stream(`write ${look.foot.foot}`)));
+  const rows = written.flatMap((foot) => foot.rows);
+  const traced = written.flatMap((foot) => foot.traced ?? []);
+  const second = caught ? secondOpinions(looks, traced, situation, observerId, world, random.stream("second")) : [];
   return {
     rows: [...rows, ...second].map((cells) => ({ visitDate: date, yardId, horseId: horse.horseId, cells })),
     agreedDays,
     trimmed: caught,
+    traced,
   };
 }
 
@@ -96,9 +102,11 @@ function footRows(
   shared: VisitCells,
   style: { readonly measured: boolean; readonly bothStages: boolean },
   random: RandomSource,
-): VisitCells[] {
+): { readonly rows: VisitCells[]; readonly traced: TracedFoot | null } {
   const common: VisitCells = { ...shared, foot: foot.foot };
-  if (unseen !== null) return [{ ...common, examined: "no", not_examined_reason: unseen, work_done: "none" }];
+  if (unseen !== null) {
+    return { rows: [{ ...common, examined: "no", not_examined_reason: unseen, work_done: "none" }], traced: null };
+  }
   const gap = day - trimDay;
   const grown = grownFoot(foot, horse.growthMmPerDay, gap, random);
   const stage = random.bernoulli(0.02) ? "" : shared.observer_id === "K" ? "before_trim" : "single";
@@ -120,8 +128,9 @@ function footRows(
   };
   // Some toe is left on at each trim of a foot that tends to flare.
   if (foot.flareTendency > 0.7) foot.creepMm += 0.4;
-  if (stage !== "before_trim" || !style.measured || !style.bothStages) return [before];
-  return [before, afterTrim(foot, common, before, random)];
+  const traced = style.measured ? { foot: foot.foot, hind: foot.hind, stage, ...grown } : null;
+  if (stage !== "before_trim" || !style.measured || !style.bothStages) return { rows: [before], traced };
+  return { rows: [before, afterTrim(foot, common, before, random)], traced };
 }
 
 function afterTrim(foot: FootState, common: VisitCells, before: VisitCells, random: RandomSource): VisitCells {
@@ -141,33 +150,36 @@ function shoeState(foot: FootState, gap: number, random: RandomSource): string {
 }
 
 /**
- * On the days of double scoring both observers grade the frogs of a horse, each without the other's grade. The second row of a foot
- * and day goes under another stage, since a foot has one row for each stage.
+ * On the days of double scoring both observers grade the frogs of a horse, and measure its feet where the first did, each without the
+ * other's figures. The second row of a foot and day goes under another stage, since a foot has one row for each stage.
  */
 function secondOpinions(
   looks: readonly Look[],
-  horseId: string,
-  yardId: string,
-  date: string,
+  traced: readonly TracedFoot[],
+  { horse, yardId, day }: RoutineSituation,
   observerId: string,
   { effects }: DistrictWorld,
+  random: RandomSource,
 ): VisitCells[] {
-  const day = districtCalendar.doubleScoring.find(
-    (session) => session.yardId === yardId && date >= session.from && date <= session.to,
-  );
-  if (day === undefined) return [];
+  const date = dateOfDay(day);
+  const session = districtCalendar.doubleScoring.find(({ yardId: at, from, to }) => at === yardId && date >= from && date <= to);
+  if (session === undefined) return [];
   const other = observerId === "K" ? { id: "M", effect: effects.secondObserver } : { id: "K", effect: 0 };
   return looks
     .filter(({ unseen }) => unseen === null)
-    .map(({ foot, thrush }) => ({
-      visit_date: date,
-      horse_id: horseId,
-      foot: foot.foot,
-      stage: observerId === "K" ? "single" : "before_trim",
-      reason: "routine",
-      observer_id: other.id,
-      examined: "yes",
-      thrush_grade: thrush.gradeBy(other.effect),
-      note: "second observer",
-    }));
+    .map(({ foot, thrush }) => {
+      const measured = traced.find((of) => of.foot === foot.foot);
+      return {
+        visit_date: date,
+        horse_id: horse.horseId,
+        foot: foot.foot,
+        stage: observerId === "K" ? "single" : "before_trim",
+        reason: "routine",
+        observer_id: other.id,
+        examined: "yes",
+        thrush_grade: thrush.gradeBy(other.effect),
+        ...(measured === undefined ? {} : measuredCells(measured.measures, random.stream(foot.foot))),
+        note: "second observer",
+      };
+    });
 }

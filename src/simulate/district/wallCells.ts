@@ -4,7 +4,7 @@ import { rounded } from "./rounded.js";
 import type { VisitCells } from "./VisitCells.js";
 
 /**
- * Cracks, bars, white line and the track of an old abscess at a look at a foot, `daysSinceTrim` after its last trim. Changes the crack of
+ * Cracks, bars, white line and the track of an old abscess, or else a ring, at a look at a foot, `daysSinceTrim` after its last trim. Changes the crack of
  * the foot. Cracks and folded bars come with long gaps; a track moves down with the horn and is gone when it is trimmed away.
  */
 export function wallCells(
@@ -28,6 +28,7 @@ export function wallCells(
     bars: folded ? "folded" : overgrown ? "overgrown" : "level",
     white_line: separated ? "separated" : stretched ? "stretched" : "tight",
     ...(foot.crack === null ? {} : { crack_site: foot.crack.site, crack_from: foot.crack.from, crack_length_mm: length }),
+    ...ringCells(foot, day, growthMmPerDay, random.stream("ring")),
     ...trackCells(foot, day, growthMmPerDay, random),
   };
 }
@@ -44,4 +45,13 @@ function trackCells(foot: FootState, day: number, growthMmPerDay: number, random
   if (below > 0.66 * foot.trimmed.toeLengthMm) foot.burstDay = null;
   const read = rounded(random.normal(below, 0.8));
   return foot.burstDay === null ? {} : { mark_kind: "abscess_track", mark_below_coronet_mm: read };
+}
+
+/** A ring goes round the whole wall, so it is read at the toe, where it stays longest; three times in four somebody reads it. */
+function ringCells(foot: FootState, day: number, growthMmPerDay: number, random: RandomSource): VisitCells {
+  if (foot.ringDay === null || day - foot.ringDay < 14) return {};
+  const below = growthMmPerDay * (day - foot.ringDay);
+  const read = rounded(random.normal(below, 0.8));
+  if (below > foot.trimmed.toeLengthMm - 3 || !random.bernoulli(0.75)) return {};
+  return { mark_kind: "ring", mark_below_coronet_mm: read };
 }
