@@ -18,6 +18,7 @@ function documented(file: string): { name: string; signature: string; comment: s
       .getJSDocCommentsAndTags(node)
       .map((doc) => doc.getText())
       .join("\n");
+    if (comment.includes("@private")) return [];
     const signature = source.text
       .slice(node.getStart(), node.body.getStart())
       .trim()

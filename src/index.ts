@@ -1,9 +1,10 @@
-// The public face of the library, grouped by stage. This file only re-exports.
+// The public face of the library, grouped by stage. This file only re-exports; `npm run docs` writes it.
 
 // study: the words of the field
 export type { FileKind, InputFile, FlowCount, RecordFlow, IssueCount, DataReport } from "./study/DataReport.js";
 export type { Foot } from "./study/Foot.js";
 export type { FootVisit } from "./study/FootVisit.js";
+export type { Gauge } from "./study/Gauge.js";
 export type { GaugeDay } from "./study/GaugeDay.js";
 export type { HorseStay } from "./study/HorseStay.js";
 export type { Severity, Issue } from "./study/Issue.js";
@@ -31,6 +32,21 @@ export { studyVerdict } from "./read/studyVerdict.js";
 export { whatToFillIn } from "./read/whatToFillIn.js";
 
 // derive: more columns
+export type {
+  ExposureColumn,
+  MissingExposureCode,
+  MissingExposure,
+  WeatherLinkage,
+  ExposureBeforeVisit,
+} from "./derive/ExposureBeforeVisit.js";
+export type { MissingGrade, FootCase } from "./derive/FootCase.js";
+export type { PlanePoint } from "./derive/PlanePoint.js";
+export type { RainColumn, MissingRainCode, MissingRain, RainBeforeVisit } from "./derive/RainBeforeVisit.js";
+export type { ShapeFlag } from "./derive/ShapeFlag.js";
+export type { ShapeMeasure } from "./derive/ShapeMeasure.js";
+export type { ShapeMeasureRow } from "./derive/ShapeMeasureRow.js";
+export type { OutlineFault, TracedOutline } from "./derive/TracedOutline.js";
+export type { TrimIntervalStatus, TrimInterval } from "./derive/TrimInterval.js";
 export { ageClass } from "./derive/ageClass.js";
 export type { AgeClass } from "./derive/ageClass.js";
 export { antecedentPrecipitation } from "./derive/antecedentPrecipitation.js";
@@ -38,16 +54,23 @@ export type { AntecedentPrecipitationOptions, AntecedentPrecipitation } from "./
 export { areaFromCircumference } from "./derive/areaFromCircumference.js";
 export { asOfDate } from "./derive/asOfDate.js";
 export { atLastVisit } from "./derive/atLastVisit.js";
+export { dailyEvapotranspiration } from "./derive/dailyEvapotranspiration.js";
+export type { WaterDay } from "./derive/dailyEvapotranspiration.js";
 export { dailyRain } from "./derive/dailyRain.js";
-export type { DailyRain } from "./derive/dailyRain.js";
+export type { RainReading, DailyRain } from "./derive/dailyRain.js";
 export { dampBeforeVisits } from "./derive/dampBeforeVisits.js";
 export type { DampBeforeVisit } from "./derive/dampBeforeVisits.js";
+export { dewDays } from "./derive/dewDays.js";
+export type { DewDay } from "./derive/dewDays.js";
+export { dewPoint } from "./derive/dewPoint.js";
 export { doubleScores } from "./derive/doubleScores.js";
 export type { DoubleScore } from "./derive/doubleScores.js";
 export { examination } from "./derive/examination.js";
 export { expectedToeGrowth } from "./derive/expectedToeGrowth.js";
 export type { ExpectedToeGrowth } from "./derive/expectedToeGrowth.js";
-export type { MissingGrade, FootCase } from "./derive/FootCase.js";
+export { exposureBeforeVisits } from "./derive/exposureBeforeVisits.js";
+export type { ExposureOptions } from "./derive/exposureBeforeVisits.js";
+export { extraterrestrialRadiation } from "./derive/extraterrestrialRadiation.js";
 export { footDays } from "./derive/footDays.js";
 export type { FootDay } from "./derive/footDays.js";
 export { footShapes } from "./derive/footShapes.js";
@@ -59,8 +82,13 @@ export { frontHindShape } from "./derive/frontHindShape.js";
 export type { FrontHindShape } from "./derive/frontHindShape.js";
 export { gapFindings } from "./derive/gapFindings.js";
 export type { GapFinding } from "./derive/gapFindings.js";
+export { gaugeGaps } from "./derive/gaugeGaps.js";
+export type { GaugeGaps } from "./derive/gaugeGaps.js";
 export { growthRates } from "./derive/growthRates.js";
-export type { GrowthRates, PublishedGrowthRate } from "./derive/growthRates.js";
+export type { PublishedGrowthRate, GrowthRates } from "./derive/growthRates.js";
+export { hargreavesEvapotranspiration } from "./derive/hargreavesEvapotranspiration.js";
+export type { HargreavesDay } from "./derive/hargreavesEvapotranspiration.js";
+export { heldToThreshold } from "./derive/heldToThreshold.js";
 export { hoofShape } from "./derive/hoofShape.js";
 export type { HoofShape } from "./derive/hoofShape.js";
 export { horseCases } from "./derive/horseCases.js";
@@ -80,15 +108,20 @@ export { outlineMeasures } from "./derive/outlineMeasures.js";
 export type { OutlineMeasures } from "./derive/outlineMeasures.js";
 export { pairChanges } from "./derive/pairChanges.js";
 export type { PairChange } from "./derive/pairChanges.js";
-export type { PlanePoint } from "./derive/PlanePoint.js";
 export { rainBands } from "./derive/rainBands.js";
 export type { RainBand } from "./derive/rainBands.js";
-export type { RainColumn, MissingRainCode, MissingRain, RainBeforeVisit } from "./derive/RainBeforeVisit.js";
 export { rainBeforeVisits } from "./derive/rainBeforeVisits.js";
+export { rainIndices } from "./derive/rainIndices.js";
+export type { RainIndicesOptions, RainIndices } from "./derive/rainIndices.js";
+export { rainNormals } from "./derive/rainNormals.js";
+export type { RainNormal, RainNormalsOptions } from "./derive/rainNormals.js";
 export { repeatedMeasures } from "./derive/repeatedMeasures.js";
 export type { RepeatedMeasure } from "./derive/repeatedMeasures.js";
 export { repeatedTracings } from "./derive/repeatedTracings.js";
 export type { RepeatedTracing } from "./derive/repeatedTracings.js";
+export { requireGrowthRates } from "./derive/requireGrowthRates.js";
+export { ringArea } from "./derive/ringArea.js";
+export { ringCrossing } from "./derive/ringCrossing.js";
 export { rollingRain } from "./derive/rollingRain.js";
 export type { RollingRain } from "./derive/rollingRain.js";
 export { seasonOf } from "./derive/seasonOf.js";
@@ -97,42 +130,46 @@ export { shapeChanges } from "./derive/shapeChanges.js";
 export type { ShapeChange } from "./derive/shapeChanges.js";
 export { shapeDefinitions } from "./derive/shapeDefinitions.js";
 export type { ShapeDefinition } from "./derive/shapeDefinitions.js";
-export type { ShapeFlag } from "./derive/ShapeFlag.js";
 export { shapeFlags } from "./derive/shapeFlags.js";
 export type { ShapeFlags } from "./derive/shapeFlags.js";
-export type { ShapeMeasure } from "./derive/ShapeMeasure.js";
-export type { ShapeMeasureRow } from "./derive/ShapeMeasureRow.js";
 export { shapeMeasures } from "./derive/shapeMeasures.js";
 export { shapeThresholds } from "./derive/shapeThresholds.js";
 export type { PublishedThreshold, ShapeThreshold } from "./derive/shapeThresholds.js";
 export { shapeValues } from "./derive/shapeValues.js";
 export { shoeLives } from "./derive/shoeLives.js";
 export type { ShoeLife } from "./derive/shoeLives.js";
+export { soilWetness } from "./derive/soilWetness.js";
+export type { SoilWetnessOptions, SoilWetness } from "./derive/soilWetness.js";
 export { stayAt } from "./derive/stayAt.js";
 export { thrushCases } from "./derive/thrushCases.js";
 export { thrushChanges } from "./derive/thrushChanges.js";
 export type { ThrushChange } from "./derive/thrushChanges.js";
 export { toeGrowth } from "./derive/toeGrowth.js";
 export type { ToeGrowth } from "./derive/toeGrowth.js";
-export type { OutlineFault, TracedOutline } from "./derive/TracedOutline.js";
 export { tracedOutlines } from "./derive/tracedOutlines.js";
 export type { TracedOutlinesOptions } from "./derive/tracedOutlines.js";
-export type { TrimIntervalStatus, TrimInterval } from "./derive/TrimInterval.js";
 export { trimIntervals } from "./derive/trimIntervals.js";
 export { unevenPairs } from "./derive/unevenPairs.js";
 export type { UnevenPair } from "./derive/unevenPairs.js";
 export { vetFlags } from "./derive/vetFlags.js";
 export type { VetFlagRule, VetFlag } from "./derive/vetFlags.js";
+export { visitGauges } from "./derive/visitGauges.js";
+export type { VisitGauge } from "./derive/visitGauges.js";
 
 // estimate: numbers with their uncertainty
 export type { ChiSquareTest } from "./estimate/ChiSquareTest.js";
+export type { ClassificationTable } from "./estimate/ClassificationTable.js";
 export type { ClusterCount } from "./estimate/ClusterCount.js";
 export type { Coefficient } from "./estimate/Coefficient.js";
 export type { Dropped } from "./estimate/Dropped.js";
 export type { EffectInterval } from "./estimate/EffectInterval.js";
 export { EstimateError } from "./estimate/EstimateError.js";
 export type { EstimateErrorCode } from "./estimate/EstimateErrorCode.js";
+export type { FootLandmarks } from "./estimate/FootLandmarks.js";
 export type { Interval } from "./estimate/Interval.js";
+export type { OutlineOptions } from "./estimate/OutlineOptions.js";
+export type { Point } from "./estimate/Point.js";
+export type { Points } from "./estimate/Points.js";
 export type { PrevalenceUnit, PrevalenceEstimate } from "./estimate/PrevalenceEstimate.js";
 export type { PrevalenceRow } from "./estimate/PrevalenceRow.js";
 export type { ProportionInterval } from "./estimate/ProportionInterval.js";
@@ -160,10 +197,16 @@ export { cohenKappa } from "./estimate/cohenKappa.js";
 export type { KappaWeights, KappaEstimate } from "./estimate/cohenKappa.js";
 export { conditionalOddsRatio } from "./estimate/conditionalOddsRatio.js";
 export type { ConditionalOddsRatio } from "./estimate/conditionalOddsRatio.js";
+export { crossValidatedLogistic } from "./estimate/crossValidatedLogistic.js";
+export type { CrossValidatedLogisticOptions, CrossValidatedLogistic } from "./estimate/crossValidatedLogistic.js";
+export { daysCovered } from "./estimate/daysCovered.js";
+export type { CoveredPeriod, DaysCovered } from "./estimate/daysCovered.js";
 export { describe } from "./estimate/describe.js";
 export type { Description } from "./estimate/describe.js";
 export { designMatrix } from "./estimate/designMatrix.js";
 export type { DesignOptions, DesignMatrix } from "./estimate/designMatrix.js";
+export { ellipticFourier } from "./estimate/ellipticFourier.js";
+export type { FourierHarmonic, EllipticFourier, FourierOptions } from "./estimate/ellipticFourier.js";
 export { fisherExact } from "./estimate/fisherExact.js";
 export type { FisherExactTest } from "./estimate/fisherExact.js";
 export { fisherExactTable } from "./estimate/fisherExactTable.js";
@@ -180,6 +223,10 @@ export { fitMixedLogistic } from "./estimate/fitMixedLogistic.js";
 export type { MixedLogisticOptions, Convergence, MixedLogisticFit } from "./estimate/fitMixedLogistic.js";
 export { fitPoisson } from "./estimate/fitPoisson.js";
 export type { PoissonOptions, RateCoefficient, PoissonFit } from "./estimate/fitPoisson.js";
+export { frogToSoleArea } from "./estimate/frogToSoleArea.js";
+export type { FrogToSoleArea } from "./estimate/frogToSoleArea.js";
+export { generalProcrustes } from "./estimate/generalProcrustes.js";
+export type { GeneralProcrustes } from "./estimate/generalProcrustes.js";
 export { holm } from "./estimate/holm.js";
 export { incidenceRate } from "./estimate/incidenceRate.js";
 export type { RateInterval } from "./estimate/incidenceRate.js";
@@ -187,6 +234,14 @@ export { intraclassCorrelation } from "./estimate/intraclassCorrelation.js";
 export type { IccForm, IccEstimate } from "./estimate/intraclassCorrelation.js";
 export { kaplanMeier } from "./estimate/kaplanMeier.js";
 export type { SurvivalStep, SurvivalQuantile, SurvivalCurve } from "./estimate/kaplanMeier.js";
+export { linearDiscriminant } from "./estimate/linearDiscriminant.js";
+export type {
+  DiscriminantOptions,
+  ClassPrediction,
+  DiscriminantRow,
+  DiscriminantAxis,
+  LinearDiscriminant,
+} from "./estimate/linearDiscriminant.js";
 export { logRank } from "./estimate/logRank.js";
 export type { LogRankTest } from "./estimate/logRank.js";
 export { mantelHaenszel } from "./estimate/mantelHaenszel.js";
@@ -197,24 +252,41 @@ export { mcnemar } from "./estimate/mcnemar.js";
 export type { McNemarTest } from "./estimate/mcnemar.js";
 export { meanInterval } from "./estimate/meanInterval.js";
 export type { MeanInterval } from "./estimate/meanInterval.js";
+export { medialLateralAsymmetry } from "./estimate/medialLateralAsymmetry.js";
+export type { SideWidths, MedialLateralAsymmetry } from "./estimate/medialLateralAsymmetry.js";
 export { midPInterval } from "./estimate/midPInterval.js";
 export { minimumDetectableChange } from "./estimate/minimumDetectableChange.js";
+export { mirrored } from "./estimate/mirrored.js";
 export { newcombeDifference } from "./estimate/newcombeDifference.js";
 export type { ProportionDifference } from "./estimate/newcombeDifference.js";
 export { newcombePairedDifference } from "./estimate/newcombePairedDifference.js";
 export type { PairedDifference } from "./estimate/newcombePairedDifference.js";
+export { outlineFromFourier } from "./estimate/outlineFromFourier.js";
+export { outlineMoments } from "./estimate/outlineMoments.js";
+export type { OutlineMoments } from "./estimate/outlineMoments.js";
 export { prevalence } from "./estimate/prevalence.js";
 export type { Prevalence } from "./estimate/prevalence.js";
 export { prevalenceBy } from "./estimate/prevalenceBy.js";
 export type { PrevalenceGroup } from "./estimate/prevalenceBy.js";
+export { procrustes } from "./estimate/procrustes.js";
+export type { ProcrustesFit } from "./estimate/procrustes.js";
 export { raoScott } from "./estimate/raoScott.js";
 export type { RaoScottGroup, RaoScottTest } from "./estimate/raoScott.js";
 export { rateRatio } from "./estimate/rateRatio.js";
 export type { RateRatio } from "./estimate/rateRatio.js";
+export { referenceBand } from "./estimate/referenceBand.js";
+export type { ReferencePercentile, ReferenceBand } from "./estimate/referenceBand.js";
+export { resampledOutline } from "./estimate/resampledOutline.js";
+export { shapeDifference } from "./estimate/shapeDifference.js";
+export type { ShapePair, ShapeDifference } from "./estimate/shapeDifference.js";
+export { shapePrincipalComponents } from "./estimate/shapePrincipalComponents.js";
+export type { ShapeComponent, ShapePrincipalComponents } from "./estimate/shapePrincipalComponents.js";
 export { standardErrorOfMeasurement } from "./estimate/standardErrorOfMeasurement.js";
 export type { MeasurementError } from "./estimate/standardErrorOfMeasurement.js";
 export { tableOf } from "./estimate/tableOf.js";
 export type { TableMeasures } from "./estimate/tableOf.js";
+export { toeTaper } from "./estimate/toeTaper.js";
+export type { ToeTaper } from "./estimate/toeTaper.js";
 export { trendTest } from "./estimate/trendTest.js";
 export type { TrendTest } from "./estimate/trendTest.js";
 export { trueFromApparent } from "./estimate/trueFromApparent.js";
@@ -251,6 +323,7 @@ export type { MonthRow, RainAndThrushOptions } from "./chart/rainAndThrushChart.
 
 // answer: questions and answers
 export type { Method, Answer, NotEnoughData } from "./answer/Answer.js";
+export type { Reader, Focus, Question } from "./answer/Question.js";
 export type { Review } from "./answer/Review.js";
 export { feetSeen } from "./answer/feetSeen.js";
 export { forTheVet } from "./answer/forTheVet.js";

@@ -5,6 +5,8 @@ import type { TableCell, TableColumn } from "./Table.js";
  * percentage that never rounds to a certainty (`<1%`, `>99%`). Numbers of a column without `digits` come with at most six
  * significant digits; percentages without `digits` are whole.
  * @throws RangeError for NaN: missing is null.
+ *
+ * @private
  */
 export function cellText(value: TableCell, column: Pick<TableColumn, "digits" | "percent">): string {
   if (value === null) return "–";

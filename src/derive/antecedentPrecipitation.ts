@@ -1,6 +1,5 @@
-import type { GaugeDay } from "../study/GaugeDay.js";
 import { StudyError } from "../study/StudyError.js";
-import { dailyRain } from "./dailyRain.js";
+import { dailyRain, type RainReading } from "./dailyRain.js";
 
 /** Choices of the antecedent precipitation index. */
 export interface AntecedentPrecipitationOptions {
@@ -31,13 +30,13 @@ export interface AntecedentPrecipitation {
  * Missing: a day without a usable reading ends the run, the index is null there and until a new run has warmed up; rain is never
  * taken as 0.
  *
- * Errors: `bad_decay` outside 0 to 1; `bad_warm_up`; `bad_start`; `several_gauges`; `not_a_date`.
+ * Errors: `bad_decay` outside 0 to 1; `bad_warm_up`; `bad_start`; `several_gauges`; `bad_rain`; `not_a_date`.
  *
  * Source: Kohler MA, Linsley RK 1951, Predicting the runoff from storm rainfall, Weather Bureau Research Paper 34; the decay is usually
  * put at 0.80-0.98 a day.
  */
 export function antecedentPrecipitation(
-  days: readonly GaugeDay[],
+  days: readonly RainReading[],
   { decayPerDay, warmUpDays, start }: AntecedentPrecipitationOptions,
 ): AntecedentPrecipitation[] {
   refuseUnless(decayPerDay > 0 && decayPerDay < 1, "bad_decay", `A decay of ${decayPerDay} a day`, "a number between 0 and 1");

@@ -1,4 +1,4 @@
-/** Order of visits for sorting: by day, then by horse. The same on any machine, whatever its language. */
+/** Order of visits for sorting: by day, then by horse. The same on any machine, whatever its language. @private */
 export function byVisit(
   a: { readonly visitDate: string; readonly horseId: string },
   b: { readonly visitDate: string; readonly horseId: string },

@@ -3,6 +3,14 @@ import type { GaugeDay } from "../study/GaugeDay.js";
 import { StudyError } from "../study/StudyError.js";
 import { requiredDay } from "./requiredDay.js";
 
+/** A reading of rain as far as a series needs it: a row of `weather.csv`, or a date and an amount alone. */
+export interface RainReading {
+  readonly date: string;
+  readonly rainMm: number | null;
+  readonly flag?: GaugeDay["flag"];
+  readonly gaugeId?: string;
+}
+
 /** One calendar day of a gauge as an exposure may use it. */
 export interface DailyRain {
   readonly date: string;
@@ -19,16 +27,16 @@ export interface DailyRain {
  * used for none of them: not for its own day, and the days before it stay without a reading. Two rows of one day that differ are
  * no reading.
  *
- * Errors: `several_gauges` when the rows are not of one gauge; `not_a_date`.
+ * Errors: `several_gauges` when the rows are not of one gauge; `bad_rain` for rain below 0 mm or no number; `not_a_date`.
  */
-export function dailyRain(days: readonly GaugeDay[]): DailyRain[] {
+export function dailyRain(days: readonly RainReading[]): DailyRain[] {
   const byDay = new Map<number, Omit<DailyRain, "date">>();
   const gaugeId = days[0]?.gaugeId;
   for (const row of days) {
     if (row.gaugeId !== gaugeId) {
       throw new StudyError(
         "several_gauges",
-        `Rain of gauge ${gaugeId ?? ""} and of gauge ${row.gaugeId} was given as one series.`,
+        `Rain of gauge ${gaugeId ?? ""} and of gauge ${row.gaugeId ?? ""} was given as one series.`,
         "Pick the rows of one gauge first.",
       );
     }
@@ -47,8 +55,15 @@ export function dailyRain(days: readonly GaugeDay[]): DailyRain[] {
   }));
 }
 
-function micrometres({ rainMm, flag }: GaugeDay): number | null {
+function micrometres({ date, rainMm, flag = null }: RainReading): number | null {
   if (flag === "trace") return 0;
   if (flag !== null || rainMm === null) return null;
+  if (!(rainMm >= 0 && rainMm < Infinity)) {
+    throw new StudyError(
+      "bad_rain",
+      `Rain of ${rainMm} mm on ${date} makes no sense.`,
+      "Give 0 mm or more, or null for no reading.",
+    );
+  }
   return Math.round(rainMm * 1000);
 }

@@ -4,9 +4,9 @@ import type { GaugeDay } from "../study/GaugeDay.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import { StudyError } from "../study/StudyError.js";
-import { byVisit } from "./byVisit.js";
-import { lastAdmissibleDay } from "./lastAdmissibleDay.js";
-import { stayAt } from "./stayAt.js";
+import { dewDays } from "./dewDays.js";
+import { oneADay } from "./oneADay.js";
+import { visitGauges } from "./visitGauges.js";
 
 /** Damp that no rain gauge holds, before one visit to one horse. */
 export interface DampBeforeVisit {
@@ -16,7 +16,7 @@ export interface DampBeforeVisit {
   readonly gaugeId: string | null;
   /** Days of the window. */
   readonly windowDays: number;
-  /** Days whose dew point was not below their lowest temperature; null when a day of the window lacks either. */
+  /** Days whose dew point was not below their lowest temperature; null when it is not known of a day of the window. */
   readonly dewDays: number | null;
   /** Mean of the daily humidity, %; null when a day of the window lacks it. */
   readonly humidityPct: number | null;
@@ -25,8 +25,8 @@ export interface DampBeforeVisit {
 /**
  * Dew and humidity before every visit, one row for each horse and visit day, by day and horse: ground is wet without rain, too.
  *
- * Method: the gauge of the yard where the horse stood that day, over the days that end on the last admissible one (`lastAdmissibleDay`).
- * A day counts as dewy when the air cooled to its mean dew point, a rule of thumb: dew also depends on wind and cloud.
+ * Method: the gauge of the yard where the horse stood that day, over the days that end on the last admissible one (`visitGauges`); dewy days as
+ * in `dewDays`.
  *
  * Missing: null without a yard, a gauge or a complete window; a part of a window is never scaled up.
  *
@@ -42,39 +42,33 @@ export function dampBeforeVisits(study: Study, windowDays = 14): DampBeforeVisit
       "Give a whole number of days, 1 or more.",
     );
   }
-  const stays = grouped(study.horses, (stay) => stay.horseId);
-  const gaugeOf = new Map(study.yards.map((yard) => [yard.yardId, yard.gaugeId]));
-  const days = new Map(study.weather.map((day) => [`${day.gaugeId}\n${day.date}`, day]));
+  const gauges = new Map([...grouped(study.weather, (day) => day.gaugeId)].map(([id, rows]) => [id, dampDays(rows)]));
   const known = new Map<string, Pick<DampBeforeVisit, "dewDays" | "humidityPct">>();
-  const visits = grouped(study.visits, ({ horseId, visitDate }) => `${horseId}\n${visitDate}`);
-  const rows = [...visits.values()].map(([visit]): DampBeforeVisit => {
-    const { horseId, visitDate } = visit!;
-    const yardId = stayAt(stays.get(horseId) ?? [], horseId, visitDate)?.yardId ?? null;
-    const gaugeId = yardId === null ? null : (gaugeOf.get(yardId) ?? null);
-    const last = lastAdmissibleDay(visitDate, study.settings.gaugeDay);
-    const key = `${gaugeId ?? ""}\n${last}`;
-    const damp = known.get(key) ?? dampOf(windowOf(days, gaugeId, last, windowDays));
+  return visitGauges(study).map(({ horseId, visitDate, yardId, gaugeId, lastRainDay }) => {
+    const key = `${gaugeId ?? ""}\n${lastRainDay}`;
+    const damp = known.get(key) ?? dampOf(windowOf(gauges.get(gaugeId ?? ""), lastRainDay, windowDays));
     known.set(key, damp);
     return { horseId, visitDate, yardId, gaugeId, windowDays, ...damp };
   });
-  return rows.sort(byVisit);
 }
 
-function windowOf(
-  days: ReadonlyMap<string, GaugeDay>,
-  gaugeId: string | null,
-  last: string,
-  windowDays: number,
-): (GaugeDay | undefined)[] {
+interface DampDay {
+  readonly dew: boolean | null;
+  readonly humidityPct: number | null;
+}
+
+function dampDays(rows: readonly GaugeDay[]): ReadonlyMap<string, DampDay> {
+  const humidity = oneADay(rows, ({ humidityPct }) => humidityPct);
+  return new Map(dewDays(rows).map(({ date, dew }) => [date, { dew, humidityPct: humidity(date) }]));
+}
+
+function windowOf(days: ReadonlyMap<string, DampDay> | undefined, last: string, windowDays: number): (DampDay | undefined)[] {
   const lastDay = dayNumber(last)!;
-  return Array.from({ length: windowDays }, (_, back) => days.get(`${gaugeId ?? ""}\n${dateOfDay(lastDay - back)}`));
+  return Array.from({ length: windowDays }, (_, back) => days?.get(dateOfDay(lastDay - back)));
 }
 
-function dampOf(window: readonly (GaugeDay | undefined)[]): Pick<DampBeforeVisit, "dewDays" | "humidityPct"> {
-  const dewy = window.map((day) => {
-    const [dew, low] = [day?.dewPointC ?? null, day?.tempMinC ?? null];
-    return dew === null || low === null ? null : dew >= low;
-  });
+function dampOf(window: readonly (DampDay | undefined)[]): Pick<DampBeforeVisit, "dewDays" | "humidityPct"> {
+  const dewy = window.map((day) => day?.dew ?? null);
   const humidity = window.map((day) => day?.humidityPct ?? null).filter((value) => value !== null);
   return {
     dewDays: dewy.includes(null) ? null : dewy.filter((is) => is).length,

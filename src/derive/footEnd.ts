@@ -1,6 +1,6 @@
 import type { Foot } from "../study/Foot.js";
 
-/** Which end of the horse a foot is from. Known of a specimen of unknown side too. */
+/** Which end of the horse a foot is from. Known of a specimen of unknown side too. @private */
 export function footEnd(foot: Foot): "fore" | "hind" {
   return foot === "LF" || foot === "RF" || foot === "F" ? "fore" : "hind";
 }

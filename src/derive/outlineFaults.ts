@@ -21,7 +21,7 @@ const OFF_WALL_MM = 10;
 /** A step between following points longer than this share of the whole way round. */
 const LONG_STEP = 1 / 6;
 
-/** What is wrong with the rings and landmarks of one tracing, apart from what only its neighbours could tell. */
+/** What is wrong with the rings and landmarks of one tracing, apart from what only its neighbours could tell. @private */
 export function outlineFaults(
   rings: Readonly<Record<Ring, readonly Numbered[]>>,
   landmarks: Landmarks,

@@ -6,6 +6,8 @@ import { requiredDay } from "./requiredDay.js";
  * the day. The stays must be those of one horse.
  *
  * Method: a stay that begins on or before the day after another ends carries on from it, as when a horse moves yard.
+ *
+ * @private
  */
 export function presenceEnd(stays: readonly HorseStay[], date: string): string | null {
   const covers = (stay: HorseStay, day: number) =>

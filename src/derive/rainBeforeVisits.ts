@@ -4,16 +4,14 @@ import type { Settings } from "../study/Settings.js";
 import type { GaugeDay } from "../study/GaugeDay.js";
 import type { Study } from "../study/Study.js";
 import { antecedentPrecipitation } from "./antecedentPrecipitation.js";
-import { byVisit } from "./byVisit.js";
-import { lastAdmissibleDay } from "./lastAdmissibleDay.js";
-import type { MissingRain, MissingRainCode, RainBeforeVisit, RainColumn } from "./RainBeforeVisit.js";
+import type { MissingRain, RainBeforeVisit, RainColumn } from "./RainBeforeVisit.js";
 import { rollingRain } from "./rollingRain.js";
-import { stayAt } from "./stayAt.js";
+import { visitGauges } from "./visitGauges.js";
 
 /**
  * Rain before every visit: one row for each horse and visit day, by day and horse.
  *
- * Method: the gauge of the yard where the horse stood that day (`stayAt`); totals over the windows of the settings (`rollingRain`)
+ * Method: the gauge of the yard where the horse stood that day (`visitGauges`); totals over the windows of the settings (`rollingRain`)
  * and the antecedent precipitation index (`antecedentPrecipitation`), both ending on the last reading that holds no rain from after
  * the day of the visit began (`lastAdmissibleDay`). One gauge stands for all fields of a yard, so this is exposure at yard level.
  *
@@ -21,29 +19,13 @@ import { stayAt } from "./stayAt.js";
  */
 export function rainBeforeVisits(study: Study): RainBeforeVisit[] {
   const { settings } = study;
-  const stays = grouped(study.horses, (stay) => stay.horseId);
-  const gaugeOf = new Map(study.yards.map((yard) => [yard.yardId, yard.gaugeId]));
   const gauges = new Map(
     [...grouped(study.weather, (day) => day.gaugeId)].map(([id, days]) => [id, gaugeColumns(days, settings)]),
   );
-  const visits = [...grouped(study.visits, ({ horseId, visitDate }) => `${horseId}\n${visitDate}`).values()];
-  return visits
-    .map(([visit]) => {
-      const { horseId, visitDate } = visit!;
-      const stay = stayAt(stays.get(horseId) ?? [], horseId, visitDate);
-      const yardId = stay?.yardId ?? null;
-      const gaugeId = yardId === null ? null : (gaugeOf.get(yardId) ?? null);
-      const lastRainDay = lastAdmissibleDay(visitDate, settings.gaugeDay);
-      const row = { horseId, visitDate, yardId, gaugeId, lastRainDay };
-      if (stay === null) return withoutRain(row, settings, "no_stay", `no stay of the horse covers ${visitDate}`);
-      if (yardId === null) return withoutRain(row, settings, "no_yard", "the yard of the horse is not known");
-      if (!gaugeOf.has(yardId)) return withoutRain(row, settings, "no_yard", `yard ${yardId} is not described`);
-      if (gaugeId === null) return withoutRain(row, settings, "no_gauge", `yard ${yardId} has no gauge`);
-      const gauge = gauges.get(gaugeId);
-      if (gauge === undefined) return withoutRain(row, settings, "no_readings", `gauge ${gaugeId} has no readings`);
-      return withRain(row, gauge);
-    })
-    .sort(byVisit);
+  return visitGauges(study).map(({ horseId, visitDate, yardId, gaugeId, lastRainDay, missing }) => {
+    const row = { horseId, visitDate, yardId, gaugeId, lastRainDay };
+    return missing === null ? withRain(row, gauges.get(gaugeId!)!) : withoutRain(row, settings, missing);
+  });
 }
 
 type VisitKeys = Pick<RainBeforeVisit, "horseId" | "visitDate" | "yardId" | "gaugeId" | "lastRainDay">;
@@ -65,7 +47,8 @@ function gaugeColumns(days: readonly GaugeDay[], settings: Settings): GaugeColum
       return { code: "days_missing", text: `${daysMissing} of ${windowDays} days have no reading` };
     }),
   }));
-  const { apiDecayPerDay: decayPerDay, apiWarmUpDays: warmUpDays } = settings;
+  const { apiDecayPerDay: decayPerDay, apiWarmUpDays } = settings;
+  const warmUpDays = Math.max(1, apiWarmUpDays);
   const index = antecedentPrecipitation(days, { decayPerDay, warmUpDays });
   const values = index.map(({ apiMm, unbrokenDays }): number | MissingRain => {
     return apiMm ?? { code: "warm_up", text: `${unbrokenDays} unbroken days of readings, ${warmUpDays} are needed` };
@@ -90,10 +73,10 @@ function withRain(row: VisitKeys, gauge: GaugeColumns): RainBeforeVisit {
   return { ...row, ...cells, missing } as RainBeforeVisit;
 }
 
-function withoutRain(row: VisitKeys, settings: Settings, code: MissingRainCode, text: string): RainBeforeVisit {
+function withoutRain(row: VisitKeys, settings: Settings, reason: MissingRain): RainBeforeVisit {
   const names: RainColumn[] = [...settings.rainWindowsDays.map(rainColumn), "apiMm"];
   const cells = Object.fromEntries(names.map((name) => [name, null]));
-  const missing = Object.fromEntries(names.map((name) => [name, { code, text }]));
+  const missing = Object.fromEntries(names.map((name) => [name, reason]));
   return { ...row, ...cells, missing } as unknown as RainBeforeVisit;
 }
 

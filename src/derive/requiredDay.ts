@@ -5,6 +5,8 @@ import { StudyError } from "../study/StudyError.js";
  * Day number of a date that must be one.
  *
  * Errors: `not_a_date`.
+ *
+ * @private
  */
 export function requiredDay(date: string): number {
   const day = dayNumber(date);

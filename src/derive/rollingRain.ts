@@ -1,6 +1,5 @@
-import type { GaugeDay } from "../study/GaugeDay.js";
 import { StudyError } from "../study/StudyError.js";
-import { dailyRain } from "./dailyRain.js";
+import { dailyRain, type RainReading } from "./dailyRain.js";
 
 /** Rain of the days up to and including one date. */
 export interface RollingRain {
@@ -21,9 +20,9 @@ export interface RollingRain {
  *
  * Missing: one day without a usable reading makes the total null, and so do days before the first row; see `dailyRain`.
  *
- * Errors: `bad_window` when the window is no whole number of days from 1 on; `several_gauges`; `not_a_date`.
+ * Errors: `bad_window` when the window is no whole number of days from 1 on; `several_gauges`; `bad_rain`; `not_a_date`.
  */
-export function rollingRain(days: readonly GaugeDay[], windowDays: number): RollingRain[] {
+export function rollingRain(days: readonly RainReading[], windowDays: number): RollingRain[] {
   if (!(Number.isSafeInteger(windowDays) && windowDays >= 1)) {
     throw new StudyError(
       "bad_window",

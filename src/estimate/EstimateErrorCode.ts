@@ -12,6 +12,8 @@
  * - `collinear`: columns of a design repeat each other.
  * - `separation`: a column tells the outcome without error, so its coefficient has no finite estimate.
  * - `not_converged`: an iteration ran out before it settled.
+ * - `self_crossing`: an outline crosses or touches itself.
+ * - `open_outline`: an outline does not end near where it began.
  */
 export type EstimateErrorCode =
   | "not_a_number"
@@ -25,4 +27,6 @@ export type EstimateErrorCode =
   | "no_variation"
   | "collinear"
   | "separation"
-  | "not_converged";
+  | "not_converged"
+  | "self_crossing"
+  | "open_outline";

@@ -1,6 +1,6 @@
 import { EstimateError } from "./EstimateError.js";
 
-/** Counts of two observers' ratings of the same things. */
+/** Counts of two observers' ratings of the same things. @private */
 export interface PairedRatings {
   /** Rows: first observer's category; columns: second's; in the order of `categories`. */
   readonly matrix: readonly (readonly number[])[];

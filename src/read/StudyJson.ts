@@ -1,6 +1,6 @@
 import type { GaugeDayRule, Settings } from "../study/Settings.js";
 
-/** A weather file in another format than weather.csv: GHCN-Daily as comma-separated rows of one reading, or as fixed-width lines of one month. */
+/** A weather file in another format than weather.csv: GHCN-Daily as comma-separated rows of one reading, or as fixed-width lines of one month. @private */
 export interface WeatherFile {
   readonly file: string;
   readonly format: "ghcn-by-station" | "ghcn-dly";

@@ -1,4 +1,4 @@
-/** Where a text stops being JSON. */
+/** Where a text stops being JSON. @private */
 export interface JsonFault {
   /** Physical line and column, counted from 1. */
   readonly line: number;

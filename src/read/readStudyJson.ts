@@ -28,6 +28,8 @@ const knownKeys: Readonly<Record<string, readonly string[]>> = {
  *
  * @throws StudyError `file_missing`, `not_a_file`, `file_unreadable`, `not_csv_text`, `bad_json` with line and column, `bad_study_json` with up
  * to five faults: keys that are not known, values that are not allowed.
+ *
+ * @private
  */
 export async function readStudyJson(zod: Zod, folder: string): Promise<StudyJson> {
   const path = (await studyPath(folder, FILE, true)) ?? "";

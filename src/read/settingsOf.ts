@@ -13,6 +13,8 @@ const meaning = {
 /**
  * The settings of a study: what `study.json` states, else the usual values. Which 24 hours a gauge day covers has no usual value that is safe to
  * take in silence: where there is weather, or the question was left open with null, a warning says which is used.
+ *
+ * @private
  */
 export function settingsOf(json: StudyJson, hasWeather: boolean, log: IssueLog): Settings {
   const stated = Object.fromEntries(

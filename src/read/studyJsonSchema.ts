@@ -5,7 +5,7 @@ import type { Zod } from "./Zod.js";
 
 const MOST_DAYS = 3660;
 
-/** The schema of `study.json`: strict, so that a misspelt key is refused and not passed over. */
+/** The schema of `study.json`: strict, so that a misspelt key is refused and not passed over. @private */
 export function studyJsonSchema({ z }: Zod): ZodType<StudyJson> {
   const name = z.string().trim().min(1).max(200);
   const days = (least: number) => z.number().int().min(least).max(MOST_DAYS);

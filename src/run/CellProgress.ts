@@ -1,4 +1,4 @@
-/** Told before each cell that is run. */
+/** Told before each cell that is run. @private */
 export interface CellProgress {
   /** Place among the code cells that are run, from 1. */
   readonly cell: number;

@@ -1,6 +1,6 @@
 import type { CodeCell, NotebookOutput } from "./Notebook.js";
 
-/** A code cell that is run, and what came of it so far. */
+/** A code cell that is run, and what came of it so far. @private */
 export interface CellRun {
   readonly cell: CodeCell;
   /** Place among the code cells that are run, from 1. */

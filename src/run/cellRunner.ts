@@ -5,7 +5,7 @@ import type { OutputCollector } from "./outputCollector.js";
 import type { Failure } from "./runFailure.js";
 import { streamText } from "./streamText.js";
 
-/** What a cell may take. */
+/** What a cell may take. @private */
 export interface CellLimits {
   readonly cellTimeoutMs: number;
   /** For all cells together. */

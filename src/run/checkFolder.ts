@@ -12,6 +12,8 @@ import type { Terminal } from "./Terminal.js";
  * Returns the exit code.
  *
  * @throws StudyError when the folder cannot be used at all.
+ *
+ * @private
  */
 export async function checkFolder(folder: string, options: { readonly json?: boolean }, terminal: Terminal): Promise<number> {
   const progress = progressLine(terminal.stderr);

@@ -82,6 +82,8 @@ function cellIds(cells: readonly unknown[]): string[] {
  * with lists of lines joined. Nothing of the input is changed.
  *
  * @throws StudyError `bad_notebook`, with what was found and where.
+ *
+ * @private
  */
 export function checkedNotebook(value: unknown): Notebook {
   if (!isObject(value)) return refuse("its content is no object");

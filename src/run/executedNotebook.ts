@@ -4,6 +4,8 @@ import type { Notebook, NotebookCell } from "./Notebook.js";
 /**
  * The notebook with what its cells put out and the numbers the kernel gave them; cells that were not run have neither. The
  * metadata of the notebook stay; where it names no kernel or language, those of the kernel are filled in.
+ *
+ * @private
  */
 export function executedNotebook(
   notebook: Notebook,

@@ -11,6 +11,8 @@ import { writeFileWhole } from "./writeFileWhole.js";
  * there is never written over. Returns the exit code.
  *
  * @throws StudyError when one of the files exists or the folder cannot be written.
+ *
+ * @private
  */
 export async function newFolder(folder: string, terminal: Terminal): Promise<number> {
   const files = newStudyFiles(basename(resolve(folder)));

@@ -11,7 +11,7 @@ interface Filed {
   late: boolean;
 }
 
-/** Gathers what a kernel puts out, by the request it belongs to. */
+/** Gathers what a kernel puts out, by the request it belongs to. @private */
 export interface OutputCollector {
   /** Starts the outputs of a request; the array grows as messages come. */
   readonly begin: (requestId: string) => readonly NotebookOutput[];

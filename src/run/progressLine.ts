@@ -1,4 +1,4 @@
-/** What is used of an output stream; `process.stderr` fits. */
+/** What is used of an output stream; `process.stderr` fits. @private */
 export interface ProgressStream {
   readonly isTTY?: boolean;
   readonly columns?: number;

@@ -13,6 +13,8 @@ import { writeFileWhole } from "./writeFileWhole.js";
  * The command `review`: writes the season's review of a study folder as one page, whole or not at all. Returns the exit code.
  *
  * @throws StudyError when the folder cannot be used, or holds no visit.
+ *
+ * @private
  */
 export async function reviewFolder(folder: string, options: { readonly out: string }, terminal: Terminal): Promise<number> {
   const progress = progressLine(terminal.stderr);

@@ -3,7 +3,7 @@ import type { KernelExit } from "./kernel/spawnKernel.js";
 import type { NotebookErrorCode, NotebookErrorDetails } from "./NotebookError.js";
 import { NotebookError } from "./NotebookError.js";
 
-/** Why a run ended before its time. */
+/** Why a run ended before its time. @private */
 export type Failure =
   | Exclude<Outcome, { kind: "timeout" }>
   | { readonly kind: "timeout"; readonly loopTurns: boolean; readonly ofRun: boolean; readonly seconds: number }

@@ -1,7 +1,7 @@
 import type { CellRun } from "./CellRun.js";
 import { streamText } from "./streamText.js";
 
-/** Something that did not stop the run, but that its reader should know. */
+/** Something that did not stop the run, but that its reader should know. @private */
 export interface RunWarning {
   /** Place among the code cells that were run, from 1; null for the run as a whole. */
   readonly cell: number | null;

@@ -6,7 +6,7 @@ import type { Study } from "../study/Study.js";
 import { methodText } from "./methodText.js";
 import { reportTables } from "./reportTables.js";
 
-/** What can be shown: a whole answer, one of its charts or tables, a study or its data report, or words in Markdown. */
+/** What can be shown: a whole answer, one of its charts or tables, a study or its data report, or words in Markdown. @private */
 export type Showable = Answer | NotEnoughData | Chart | Table | Study | DataReport | string;
 
 /** A piece of what is shown, in reading order. */

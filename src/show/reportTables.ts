@@ -4,6 +4,8 @@ import type { Table } from "../chart/Table.js";
 /**
  * What reading found, as tables: the files, where the records of each level went, and the faults by kind. The faulty cells
  * themselves are not among them, since a note may name people.
+ *
+ * @private
  */
 export function reportTables(report: DataReport): Table[] {
   const { inputs, flow, counts } = report;

@@ -1,4 +1,4 @@
-/** Where a column's value belongs: the thing that is measured once. */
+/** Where a column's value belongs: the thing that is measured once. @private */
 export type Level = "foot-visit" | "visit" | "horse" | "yard" | "gauge-day" | "outline-point";
 
 /** What a cell may hold. `codes` is several codes in one cell, separated by `;`. */

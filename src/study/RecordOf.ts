@@ -15,6 +15,8 @@ type Cell<C extends Column> = C["type"] extends "number" | "integer"
 /**
  * The record a column table describes: snake-case headers become camel-case fields, optional cells may be null.
  * The written-out record types in this folder are checked against it, so that table and type cannot drift apart.
+ *
+ * @private
  */
 export type RecordOf<Table extends readonly Column[]> = {
   readonly [C in Table[number] as Camel<C["name"]>]: C["required"] extends true ? Cell<C> : Cell<C> | null;

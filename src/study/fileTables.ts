@@ -7,7 +7,7 @@ import { visitColumns } from "./visitColumns.js";
 import { weatherColumns } from "./weatherColumns.js";
 import { yardColumns } from "./yardColumns.js";
 
-/** The files of a study folder: name, what a row is, the columns. */
+/** The files of a study folder: name, what a row is, the columns. @private */
 export const fileTables: readonly {
   readonly kind: FileKind;
   readonly file: string;

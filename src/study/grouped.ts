@@ -1,4 +1,4 @@
-/** Items by key, keys in the order they are first met, items in their own order. */
+/** Items by key, keys in the order they are first met, items in their own order. @private */
 export function grouped<Item, Key>(items: Iterable<Item>, keyOf: (item: Item) => Key): Map<Key, Item[]> {
   const groups = new Map<Key, Item[]>();
   for (const item of items) {

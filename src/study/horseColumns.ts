@@ -5,6 +5,7 @@ const practice = "common practice, no source";
 
 /** Columns of `horses.csv`: one row per horse, and one more for each later stay when a horse moves yard. */
 // prettier-ignore
+/** @private */
 export const horseColumns = [
   { name: "horse_id", title: "Horse", meaning: "Short name or code of the horse.", type: "id", unit: null, level: "horse", required: true, missing: "row belongs to no horse" },
   { name: "yard_id", title: "Yard", meaning: "Yard where the horse stands during this stay.", type: "id", unit: null, level: "horse", required: false, missing: "yard unknown; left out of yard comparisons" },

@@ -2,6 +2,7 @@ import type { Column } from "./Column.js";
 
 /** Columns of `outlines.csv`: traced outlines of the ground surface, one row per point. */
 // prettier-ignore
+/** @private */
 export const outlineColumns = [
   { name: "horse_id", title: "Horse", meaning: "The horse, as named in horses.csv.", type: "id", unit: null, level: "outline-point", required: true, missing: "point belongs to no horse" },
   { name: "visit_date", title: "Visit date", meaning: "Calendar day the outline was traced.", type: "date", unit: null, level: "outline-point", required: true, missing: "point cannot be placed in time" },

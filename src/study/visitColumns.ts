@@ -5,6 +5,7 @@ const practice = "common practice, no source";
 
 /** Columns of `visits.csv`: one row per foot per visit. */
 // prettier-ignore
+/** @private */
 export const visitColumns = [
   { name: "visit_date", title: "Visit date", meaning: "Calendar day of the visit.", type: "date", unit: null, level: "visit", required: true, missing: "row cannot be placed in time" },
   { name: "horse_id", title: "Horse", meaning: "The horse, as named in horses.csv.", type: "id", unit: null, level: "visit", required: true, missing: "row belongs to no horse" },

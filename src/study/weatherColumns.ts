@@ -4,6 +4,7 @@ const notRecorded = "not recorded";
 
 /** Columns of `weather.csv`: one row per gauge per day. */
 // prettier-ignore
+/** @private */
 export const weatherColumns = [
   { name: "gauge_id", title: "Gauge", meaning: "The gauge, as named in yards.csv.", type: "id", unit: null, level: "gauge-day", required: true, missing: "row belongs to no gauge" },
   { name: "date", title: "Date", meaning: "Date written beside the reading; study.json says which 24 hours it covers.", type: "date", unit: null, level: "gauge-day", required: true, missing: "row cannot be placed in time" },

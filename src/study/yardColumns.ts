@@ -4,6 +4,7 @@ const notRecorded = "not recorded";
 
 /** Columns of `yards.csv`: one row per yard. Owners and addresses have no column, on purpose. */
 // prettier-ignore
+/** @private */
 export const yardColumns = [
   { name: "yard_id", title: "Yard", meaning: "Short name or code of the yard.", type: "id", unit: null, level: "yard", required: true, missing: "row belongs to no yard" },
   { name: "gauge_id", title: "Gauge", meaning: "Rain gauge that stands for this yard.", type: "id", unit: null, level: "yard", required: false, missing: "no rainfall can be given to this yard" },

@@ -11,3 +11,4 @@ out(lme4::Dyestuff2, "dyestuff2.csv")
 ohio <- geepack::ohio
 child <- aggregate(cbind(pattern = resp) ~ id + smoke, ohio, paste, collapse = "")
 out(as.data.frame(table(pattern = child$pattern, smoke = child$smoke), responseName = "children"), "ohio.csv")
+out(datasets::iris, "iris.csv")
