@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
 import { checkFolder } from "./run/checkFolder.js";
+import { dueFolder, type DueOptions } from "./run/dueFolder.js";
 import { exitCodes } from "./run/exitCodes.js";
 import { newFolder } from "./run/newFolder.js";
 import { reviewFolder } from "./run/reviewFolder.js";
@@ -42,6 +43,16 @@ program
   .requiredOption("--out <folder>", "folder for the page")
   .action(async (folder: string, options: { out: string }) => {
     process.exitCode = await reviewFolder(folder, options, process);
+  });
+
+program
+  .command("due")
+  .description("write who is due and who is over, as a page, a CSV file and a calendar")
+  .argument("<folder>", "study folder")
+  .requiredOption("--out <folder>", "folder for the files")
+  .option("--as-of <date>", "day of the list, YYYY-MM-DD; that of the study when left out")
+  .action(async (folder: string, options: DueOptions) => {
+    process.exitCode = await dueFolder(folder, options, process);
   });
 
 // A reader such as `head` that has seen enough is no fault.

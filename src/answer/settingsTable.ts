@@ -8,23 +8,31 @@ const gaugeDays: Readonly<Record<Settings["gaugeDay"], string>> = {
   calendar_day: "its calendar day, midnight to midnight",
 };
 
-/** The choices an analysis rests on, in words. */
-export function settingsTable(settings: Settings): Table {
-  const rows: [string, string][] = [
-    ["Thrush counts as a case from grade", String(settings.caseGrade)],
-    ["Confidence level of intervals", cellText(settings.level, { percent: true })],
-    ["A rain reading covers", gaugeDays[settings.gaugeDay]],
-    ["Rain before a visit is totalled over", `${settings.rainWindowsDays.join(", ")} days`],
-    ["The wetness index keeps, each day, of what was there", cellText(settings.apiDecayPerDay, { percent: true })],
-    ["The wetness index needs readings of", `${settings.apiWarmUpDays} days without a gap`],
-    ["Daily rain is doubted above", settings.dailyRainLimitMm === null ? "no limit set" : `${settings.dailyRainLimitMm} mm`],
-    ["An interval counts as kept within", `${settings.toleranceDays} days of its date, either way`],
-    ["A gap is loss of contact, not lateness, after", `${settings.lostAfterDays} days`],
-    ["A group gets an estimate from", `${settings.minimumHorses} horses`],
-    ["A frog counts as contracted below a width over length of", String(settings.contractedFrogIndex)],
-    ["Heels count as underrun from a toe angle less heel angle of", `${settings.underrunGapDeg} degrees`],
-    ["A pair counts as uneven above a difference in toe angle of", `${settings.unevenPairDeg} degrees`],
-    ["The review is made as of", settings.asOf ?? "the day of the last visit"],
+/** The choices an analysis rests on, in words; all of them, or those named. */
+export function settingsTable(settings: Settings, only?: readonly (keyof Settings)[]): Table {
+  const rows: [keyof Settings, string, string][] = [
+    ["caseGrade", "Thrush counts as a case from grade", String(settings.caseGrade)],
+    ["level", "Confidence level of intervals", cellText(settings.level, { percent: true })],
+    ["gaugeDay", "A rain reading covers", gaugeDays[settings.gaugeDay]],
+    ["rainWindowsDays", "Rain before a visit is totalled over", `${settings.rainWindowsDays.join(", ")} days`],
+    [
+      "apiDecayPerDay",
+      "The wetness index keeps, each day, of what was there",
+      cellText(settings.apiDecayPerDay, { percent: true }),
+    ],
+    ["apiWarmUpDays", "The wetness index needs readings of", `${settings.apiWarmUpDays} days without a gap`],
+    [
+      "dailyRainLimitMm",
+      "Daily rain is doubted above",
+      settings.dailyRainLimitMm === null ? "no limit set" : `${settings.dailyRainLimitMm} mm`,
+    ],
+    ["toleranceDays", "An interval counts as kept within", `${settings.toleranceDays} days of its date, either way`],
+    ["lostAfterDays", "A gap is loss of contact, not lateness, after", `${settings.lostAfterDays} days`],
+    ["minimumHorses", "A group gets an estimate from", `${settings.minimumHorses} horses`],
+    ["contractedFrogIndex", "A frog counts as contracted below a width over length of", String(settings.contractedFrogIndex)],
+    ["underrunGapDeg", "Heels count as underrun from a toe angle less heel angle of", `${settings.underrunGapDeg} degrees`],
+    ["unevenPairDeg", "A pair counts as uneven above a difference in toe angle of", `${settings.unevenPairDeg} degrees`],
+    ["asOf", "The review is made as of", settings.asOf ?? "the day of the last visit"],
   ];
   return {
     caption: "Settings",
@@ -32,6 +40,6 @@ export function settingsTable(settings: Settings): Table {
       { name: "setting", title: "Setting" },
       { name: "value", title: "Value" },
     ],
-    rows: rows.map(([setting, value]) => ({ setting, value })),
+    rows: rows.filter(([name]) => only?.includes(name) ?? true).map(([, setting, value]) => ({ setting, value })),
   };
 }

@@ -13,6 +13,8 @@ export interface Page {
   /** What reading found; null leaves the part out. */
   readonly report: DataReport | null;
   readonly made: Made;
+  /** Settings that matter on this page; all of them when left out. */
+  readonly settings?: readonly (keyof Settings)[];
 }
 
 /** Where the numbers come from, so that they can be rebuilt. */

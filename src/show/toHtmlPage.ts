@@ -34,7 +34,7 @@ export async function toHtmlPage(page: Page): Promise<string> {
     `<main>`,
     ...sections,
     ...(page.report === null ? [] : [tablesSection("what-was-read", "What was read", reportTables(page.report))]),
-    tablesSection("settings", "What the answers rest on", [settingsTable(made.settings)]),
+    tablesSection("settings", "What the answers rest on", [settingsTable(made.settings, page.settings)]),
     `</main>`,
     `<footer><p>Made with ${escapeHtml(made.program)} on ${escapeHtml(made.on)} from the study ${escapeHtml(made.study)}.</p></footer>`,
     `</body>`,
