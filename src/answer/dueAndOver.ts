@@ -58,7 +58,7 @@ export function dueAndOver(study: Study): Answer | NotEnoughData {
       unit: "a horse that is there on that day",
       n: dated.length,
       missing: dateless.length,
-      text: `Date: last routine visit plus the days agreed at it, else the interval agreed for the horse. A lost shoe or a lame call does not move it. This week is the seven days from ${longDate(asOf)}. Horses that left are not listed; nobody was seen for more than ${study.settings.lostAfterDays} days: no date.`,
+      text: `Date: last routine visit plus the days agreed at it, else the interval agreed for the horse. A lost shoe or a lame call does not move it. This week is the seven days from ${longDate(asOf)}. Horses that left are not listed; one without a routine visit for more than ${study.settings.lostAfterDays} days has no date.`,
       links: ["dueDates", "trimIntervals"],
     },
   };

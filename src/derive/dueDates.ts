@@ -28,7 +28,9 @@ export function dueDates(study: Pick<Study, "visits" | "horses" | "settings">): 
   const open = new Map(trimIntervals({ ...study, visits }).map((row) => [row.horseId, row]));
   const stays = grouped(study.horses, (stay) => stay.horseId);
   const seen = lastSeen(visits);
-  const rows = [...new Set([...stays.keys(), ...seen.keys()])].flatMap((horseId): DueDate[] => {
+  const detached = new Set(study.visits.filter(({ foot }) => footSide(foot) === null).map(({ horseId }) => horseId));
+  const named = [...new Set([...stays.keys(), ...seen.keys()])].filter((horseId) => seen.has(horseId) || !detached.has(horseId));
+  const rows = named.flatMap((horseId): DueDate[] => {
     const own = stays.get(horseId) ?? [];
     const stay = stayAt(own, horseId, asOf);
     if (own.length > 0 && (stay === null || presenceEnd(own, asOf) === asOf)) return [];

@@ -15,6 +15,8 @@ export interface Page {
   readonly made: Made;
   /** Settings that matter on this page; all of them when left out. */
   readonly settings?: readonly (keyof Settings)[];
+  /** For a list or a single sheet: set closely, no contents, settings in a line at the foot, and printed without what is folded up. */
+  readonly compact?: boolean;
 }
 
 /** Where the numbers come from, so that they can be rebuilt. */

@@ -21,5 +21,6 @@ export function duePage(study: Study, on: string): Page {
     report: null,
     made: { on, study: study.name, program: `underfoot ${version}`, settings: study.settings },
     settings: ["toleranceDays", "lostAfterDays", "asOf"],
+    compact: true,
   };
 }

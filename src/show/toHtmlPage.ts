@@ -18,6 +18,7 @@ export async function toHtmlPage(page: Page): Promise<string> {
   const sections: string[] = [];
   for (const [index, answer] of page.answers.entries()) sections.push(await answerHtml(answer, idOf(index)));
   const { made } = page;
+  const compact = page.compact === true;
   return [
     `<!DOCTYPE html>`,
     `<html lang="en-GB">`,
@@ -25,18 +26,18 @@ export async function toHtmlPage(page: Page): Promise<string> {
     `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
     `<title>${escapeHtml(page.title)}</title>`,
     `<style>${pageStyle}</style></head>`,
-    `<body>`,
+    compact ? `<body class="compact">` : `<body>`,
     `<header><h1>${escapeHtml(page.title)}</h1>`,
     ...page.intro.map((paragraph) => `<p>${escapeHtml(paragraph)}</p>`),
     `<p class="about">Study: ${escapeHtml(made.study)}. Made on ${escapeHtml(made.on)}.</p></header>`,
     ...(page.cautions.length === 0 ? [] : [first(page.cautions)]),
-    ...(page.answers.length < 2 ? [] : [contents(page)]),
+    ...(compact || page.answers.length < 2 ? [] : [contents(page)]),
     `<main>`,
     ...sections,
     ...(page.report === null ? [] : [tablesSection("what-was-read", "What was read", reportTables(page.report))]),
-    tablesSection("settings", "What the answers rest on", [settingsTable(made.settings, page.settings)]),
+    ...(compact ? [] : [tablesSection("settings", "What the answers rest on", [settingsTable(made.settings, page.settings)])]),
     `</main>`,
-    `<footer><p>Made with ${escapeHtml(made.program)} on ${escapeHtml(made.on)} from the study ${escapeHtml(made.study)}.</p></footer>`,
+    `<footer>${compact ? settingsLine(page) : ""}<p>Made with ${escapeHtml(made.program)} on ${escapeHtml(made.on)} from the study ${escapeHtml(made.study)}.</p></footer>`,
     `</body>`,
     `</html>`,
     ``,
@@ -56,6 +57,11 @@ function contents(page: Page): string {
   const links = page.answers.map(({ question }, index) => `<li><a href="#${idOf(index)}">${escapeHtml(question)}</a></li>`);
   if (page.report !== null) links.push(`<li><a href="#what-was-read">What was read</a></li>`);
   return `<nav aria-labelledby="contents"><h2 id="contents">Questions on this page</h2><ol>${links.join("\n")}</ol></nav>`;
+}
+
+function settingsLine({ made, settings }: Page): string {
+  const said = settingsTable(made.settings, settings).rows.map(({ setting, value }) => `${setting ?? ""}: ${value ?? ""}`);
+  return `<p>${escapeHtml(said.join(". "))}.</p>`;
 }
 
 function tablesSection(id: string, title: string, tables: readonly Parameters<typeof tableHtml>[0][]): string {

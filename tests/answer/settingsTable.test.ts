@@ -10,3 +10,8 @@ test("every setting stands in it, in words", () => {
   expect(value(/Confidence level/)).toBe("95%");
   expect(value(/as of/)).toBe("2025-03-01");
 });
+
+test("only those that are named, in their usual order", () => {
+  const { rows } = settingsTable(defaultSettings, ["asOf", "caseGrade"]);
+  expect(rows.map((row) => row["setting"])).toEqual(["Thrush counts as a case from grade", "The review is made as of"]);
+});

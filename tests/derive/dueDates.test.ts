@@ -85,7 +85,7 @@ test("a horse that came back starts anew; one whose leaving is still to come doe
 test("no plan, never seen, long out of contact, a detached foot", () => {
   const rows = list(
     [seen("Plain", "2025-02-01"), seen("Long", "2024-01-01"), footVisit({ horseId: "Shelf", foot: "F" })],
-    [at("Plain", { plannedIntervalDays: null }), at("Long"), at("New")],
+    [at("Plain", { plannedIntervalDays: null }), at("Long"), at("New"), at("Shelf", { plannedIntervalDays: null })],
   );
   expect(rows.map(({ horseId, state, lastSeen }) => [horseId, state, lastSeen])).toEqual([
     ["Long", "lost", "2024-01-01"],

@@ -61,8 +61,10 @@ details { margin: 0.75rem 0; }
 summary { cursor: pointer; color: var(--accent); padding: 0.25rem 0; min-height: 24px; }
 .cautions { border-left: 4px solid var(--warn-line); padding-left: 0.9rem; margin: 1.25rem 0; }
 .cautions h3 { margin-top: 0; }
+.compact main > section { margin-top: 1.75rem; }
 footer { border-top: 2px solid var(--rule); margin-top: 2.5rem; padding-top: 0.75rem; color: var(--quiet); font-size: 0.9375rem; }
 @page { size: A4; margin: 16mm 15mm 18mm; @bottom-right { content: counter(page) " / " counter(pages); font-size: 9pt; } }
+@page sheet { size: A4; margin: 10mm 12mm 12mm; }
 @media print {
   :root {
     color-scheme: light;
@@ -86,5 +88,24 @@ footer { border-top: 2px solid var(--rule); margin-top: 2.5rem; padding-top: 0.7
   details::details-content { content-visibility: visible; block-size: auto; }
   summary { list-style: none; color: inherit; font-weight: 600; }
   summary::-webkit-details-marker { display: none; }
+  .compact { page: sheet; font-size: 9pt; line-height: 1.3; }
+  .compact h1 { font-size: 16pt; margin-bottom: 1mm; }
+  .compact h2 { font-size: 11.5pt; margin-bottom: 1mm; }
+  .compact h3 { font-size: 9pt; }
+  .compact p { margin-bottom: 1mm; }
+  .compact .about, .compact footer, .compact .note, .compact figcaption { font-size: 8pt; }
+  .compact .sentence { font-size: 9.5pt; line-height: 1.3; }
+  .compact table { font-size: 8pt; line-height: 1.2; margin: 3mm 0 1mm; }
+  .compact caption { padding-bottom: 0.5mm; }
+  .compact th, .compact td { padding: 0.3mm 2mm; }
+  .compact li { margin: 0; }
+  .compact ul { margin-bottom: 1mm; }
+  .compact .first { padding: 1.5mm 3mm 0.5mm; margin: 2mm 0; }
+  .compact .first h2 { font-size: 10pt; }
+  .compact .cautions { margin: 1.5mm 0; padding-left: 2.5mm; }
+  .compact main > section { margin-top: 3mm; padding-top: 1.5mm; border-top-width: 1px; }
+  .compact figure { margin: 1.5mm 0; }
+  .compact footer { margin-top: 3mm; padding-top: 1mm; border-top-width: 1px; }
+  .compact details { display: none; }
 }
 `;
