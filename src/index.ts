@@ -32,6 +32,7 @@ export { studyVerdict } from "./read/studyVerdict.js";
 export { whatToFillIn } from "./read/whatToFillIn.js";
 
 // derive: more columns
+export type { DueState, DueDate } from "./derive/DueDate.js";
 export type {
   ExposureColumn,
   MissingExposureCode,
@@ -65,6 +66,7 @@ export type { DewDay } from "./derive/dewDays.js";
 export { dewPoint } from "./derive/dewPoint.js";
 export { doubleScores } from "./derive/doubleScores.js";
 export type { DoubleScore } from "./derive/doubleScores.js";
+export { dueDates } from "./derive/dueDates.js";
 export { examination } from "./derive/examination.js";
 export { expectedToeGrowth } from "./derive/expectedToeGrowth.js";
 export type { ExpectedToeGrowth } from "./derive/expectedToeGrowth.js";
@@ -325,6 +327,8 @@ export type { MonthRow, RainAndThrushOptions } from "./chart/rainAndThrushChart.
 export type { Method, Answer, NotEnoughData } from "./answer/Answer.js";
 export type { Reader, Focus, Question } from "./answer/Question.js";
 export type { Review } from "./answer/Review.js";
+export { dueAndOver } from "./answer/dueAndOver.js";
+export { dueTable } from "./answer/dueTable.js";
 export { feetSeen } from "./answer/feetSeen.js";
 export { forTheVet } from "./answer/forTheVet.js";
 export { frontAndHind } from "./answer/frontAndHind.js";
@@ -340,9 +344,13 @@ export { thrushNow } from "./answer/thrushNow.js";
 
 // show: notebook output, pages, tables
 export type { Page, Made } from "./show/Page.js";
+export { dueEvents } from "./show/dueEvents.js";
+export { duePage } from "./show/duePage.js";
 export { reviewPage } from "./show/reviewPage.js";
 export { show } from "./show/show.js";
 export type { Displayable } from "./show/show.js";
+export { toCalendar } from "./show/toCalendar.js";
+export type { CalendarEvent, CalendarOptions } from "./show/toCalendar.js";
 export { toCsv } from "./show/toCsv.js";
 export { toFrame } from "./show/toFrame.js";
 export type { Frame } from "./show/toFrame.js";
