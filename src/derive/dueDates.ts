@@ -66,8 +66,8 @@ function seenInThisTime(stays: readonly HorseStay[], date: string | null, asOf: 
 }
 
 function daysLeft(clock: TrimInterval | null): number | null {
-  if (clock === null || clock.plannedDays === null) return null;
-  return clock.plannedDays - clock.gapDays;
+  const planned = clock?.plannedDays ?? null;
+  return clock === null || planned === null ? null : planned - clock.gapDays;
 }
 
 function stateOf(clock: TrimInterval | null, toleranceDays: number): DueState {

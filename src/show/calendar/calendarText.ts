@@ -7,5 +7,5 @@ export function calendarText(text: string): string {
     .toString()
     .replace(/[\\;,]/g, (each) => `\\${each}`)
     .replace(/\r\n?|\n/g, "\\n")
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f]/g, "");
+    .replace(/[^\P{Cc}\t]/gu, "");
 }
