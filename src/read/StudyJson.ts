@@ -1,5 +1,7 @@
 import type { GaugeDayRule, Settings } from "../study/Settings.js";
 
+import type { FilesMapping } from "./mapping/FileMapping.js";
+
 /** A weather file in another format than weather.csv: GHCN-Daily as comma-separated rows of one reading, or as fixed-width lines of one month. @private */
 export interface WeatherFile {
   readonly file: string;
@@ -20,11 +22,15 @@ export interface GaugeEntry {
 
 /** What `study.json` may say. */
 export interface StudyJson {
+  /** Where an editor finds the JSON Schema of this file; of no meaning here. */
+  readonly $schema?: string | undefined;
   readonly name: string;
   /** Which 24 hours a dated rain reading covers; null or left out: not decided yet. */
   readonly gaugeDay?: GaugeDayRule | null | undefined;
   readonly asOf?: string | null | undefined;
   readonly settings?: { readonly [Key in keyof Settings]?: Settings[Key] | undefined } | undefined;
+  /** The files of each table, where they are not the usual ones read as they are. */
+  readonly files?: FilesMapping | undefined;
   readonly weather?: readonly WeatherFile[] | undefined;
   readonly gauges?: readonly GaugeEntry[] | undefined;
   /** The list of GHCN-Daily stations (ghcnd-stations.txt), from which the gauges read from such files get their place. */

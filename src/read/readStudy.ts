@@ -1,5 +1,5 @@
 import { stat } from "node:fs/promises";
-import type { FileKind, InputFile } from "../study/DataReport.js";
+import type { InputFile } from "../study/DataReport.js";
 import { dayNumber } from "../study/dayNumber.js";
 import { fileTables } from "../study/fileTables.js";
 import type { FootVisit } from "../study/FootVisit.js";
@@ -7,9 +7,11 @@ import type { GaugeDay } from "../study/GaugeDay.js";
 import type { HorseStay } from "../study/HorseStay.js";
 import type { OutlinePoint } from "../study/OutlinePoint.js";
 import type { Source } from "../study/Source.js";
+import type { TableKind } from "../study/TableKind.js";
 import type { Study } from "../study/Study.js";
 import type { Yard } from "../study/Yard.js";
 import type { YardChange } from "../study/YardChange.js";
+import { tableSources } from "./mapping/tableSources.js";
 import { issueLog } from "./report/issueLog.js";
 import { messages } from "./report/messages.js";
 import { refusals } from "./report/refusals.js";
@@ -21,12 +23,14 @@ import { visitRule } from "./rules/visitRule.js";
 import { weatherRule } from "./rules/weatherRule.js";
 import { yardRule } from "./rules/yardRule.js";
 import { readStudyJson } from "./readStudyJson.js";
+import type { SetAsideSink } from "./SetAsideRow.js";
 import { settingsOf } from "./settingsOf.js";
 import type { RowRule } from "./table/RowRule.js";
 import { readTable } from "./table/readTable.js";
 import { studyPath } from "./text/studyPath.js";
 import { systemCode } from "./text/systemCode.js";
 import { readWeatherFiles } from "./weather/readWeatherFiles.js";
+import { warnOfFilesNotRead } from "./rules/warnOfFilesNotRead.js";
 import { warnOfUnknownGauges } from "./rules/warnOfUnknownGauges.js";
 
 /** Options of `readStudy`. */
@@ -36,16 +40,17 @@ export interface ReadOptions {
    * farthest ahead, so that no visit of today is refused anywhere.
    */
   readonly today?: string;
+  /** Told of every row that is set aside, as it stands in its file, while the files are read. */
+  readonly setAside?: SetAsideSink;
 }
 
-const whatIsLost: Readonly<Record<FileKind, string>> = {
+const whatIsLost: Readonly<Record<TableKind, string>> = {
   visits: "nothing can be answered",
   horses: "horses have no yard, type, age or planned interval, and names in visits.csv cannot be checked",
   yards: "yards have no ground or rain gauge",
   changes: "whether a change at a yard went with better feet cannot be asked",
   weather: "wet and dry weather cannot be set beside the feet",
   outlines: "the shape of the foot is known from its measures only",
-  stations: "where the gauges stand is not known",
 };
 
 const FARTHEST_AHEAD_MS = 14 * 3_600_000;
@@ -64,24 +69,34 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   if (dayNumber(today) === null) throw refusals.badToday(today);
   await checkFolder(folder);
   const zod = await import("zod");
-  const json = await readStudyJson(zod, folder);
+  const { json, input: studyInput } = await readStudyJson(zod, folder);
   const log = issueLog();
-  const inputs: InputFile[] = [];
+  const inputs: InputFile[] = [studyInput];
 
-  const table = async <Row extends Source>(kind: FileKind, rule: RowRule<Row>): Promise<readonly Row[]> => {
-    const { file, row, columns } = tableOf(kind);
-    const path = await studyPath(folder, file, kind === "visits");
-    if (path === null) {
-      if (kind !== "weather" || json.weather === undefined) {
-        log.add(messages.fileAbsent(whatIsLost[kind]), { file, line: null, row: null, column: null, value: null });
+  const table = async <Row extends Source>(kind: TableKind, rule: RowRule<Row>): Promise<readonly Row[]> => {
+    const entry = tableOf(kind);
+    let all: Row[] = [];
+    for (const source of tableSources(entry, json.files)) {
+      const path = await studyPath(folder, source.file, source.named || kind === "visits");
+      if (path === null) {
+        if (kind !== "weather" || json.weather === undefined) {
+          log.add(messages.fileAbsent(whatIsLost[kind]), { file: source.file, line: null, row: null, column: null, value: null });
+        }
+        continue;
       }
-      return [];
+      const { records, input } = await readTable<Row>(
+        zod,
+        { path, source, kind, row: entry.row, rule, setAside: options.setAside },
+        log,
+      );
+      inputs.push(input);
+      // A million records are no arguments of one call.
+      if (all.length === 0) all = records;
+      else for (const record of records) all.push(record);
     }
-    const { records, input } = await readTable<Row>(zod, { path, file, kind, row, columns, rule }, log);
-    inputs.push(input);
-    return records;
+    return all;
   };
-  const hasRows = (kind: FileKind) => inputs.some((input) => input.kind === kind && input.rowsRead > 0);
+  const hasRows = (kind: TableKind) => inputs.some((input) => input.kind === kind && input.rowsRead > 0);
 
   const yards = await table<Yard>("yards", yardRule());
   const yardNames = hasRows("yards") ? new Set(yards.map(({ yardId }) => yardId)) : null;
@@ -101,11 +116,17 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   const outlines = await table<OutlinePoint>("outlines", outlineRule(knownHorses, today));
 
   const settings = settingsOf(json, weather.length > 0, log);
-  const fileOrder = ["study.json", ...fileTables.map(({ file }) => file), ...(json.weather ?? []).map(({ file }) => file)];
+  const fileOrder = [
+    "study.json",
+    ...fileTables.flatMap((entry) => tableSources(entry, json.files).map(({ file }) => file)),
+    ...(json.weather ?? []).map(({ file }) => file),
+  ];
   if (json.stationList !== undefined) fileOrder.push(json.stationList);
   inputs.sort((a, b) => fileOrder.indexOf(a.file) - fileOrder.indexOf(b.file));
-  const { rowsRead = 0, accepted = 0, setAside = 0 } = inputs.find(({ kind }) => kind === "visits") ?? {};
-  const flow = ofVisits.tally.flow({ read: rowsRead, accepted, setAside }, knownHorses);
+  await warnOfFilesNotRead(folder, fileOrder, log);
+  const visitFiles = inputs.filter(({ kind }) => kind === "visits");
+  const rowsRead = visitFiles.reduce((sum, input) => sum + input.rowsRead, 0);
+  const flow = ofVisits.tally.flow({ read: rowsRead, accepted: visits.length, setAside: rowsRead - visits.length }, knownHorses);
   const report = { inputs, flow, counts: log.counts(), issues: log.issues(fileOrder) };
   return {
     name: json.name,
@@ -129,7 +150,7 @@ async function checkFolder(folder: string): Promise<void> {
   if (!found.isDirectory()) throw refusals.notAFolder(folder);
 }
 
-function tableOf(kind: FileKind): (typeof fileTables)[number] {
+function tableOf(kind: TableKind): (typeof fileTables)[number] {
   const table = fileTables.find((entry) => entry.kind === kind);
   if (table === undefined) throw new Error(`no table of ${kind}`);
   return table;

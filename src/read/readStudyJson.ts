@@ -1,11 +1,13 @@
 import { isUtf8 } from "node:buffer";
 import { readFile, stat } from "node:fs/promises";
-import { defaultSettings } from "../study/defaultSettings.js";
+import { createHash } from "node:crypto";
+import type { InputFile } from "../study/DataReport.js";
 import { jsonFault } from "./jsonFault.js";
-import { nearestName } from "./report/nearestName.js";
+import { unanswered } from "./mapping/unanswered.js";
 import { quoted } from "./report/quoted.js";
 import { refusals } from "./report/refusals.js";
 import type { StudyJson } from "./StudyJson.js";
+import { studyJsonFaults } from "./studyJsonFaults.js";
 import { studyJsonSchema } from "./studyJsonSchema.js";
 import { refuseOtherFormats } from "./text/refuseOtherFormats.js";
 import { studyPath } from "./text/studyPath.js";
@@ -14,24 +16,15 @@ import type { Zod } from "./Zod.js";
 
 const FILE = "study.json";
 const LARGEST_BYTES = 1_000_000;
-const MOST_FAULTS = 5;
-
-const knownKeys: Readonly<Record<string, readonly string[]>> = {
-  "": ["name", "gaugeDay", "asOf", "settings", "weather", "gauges", "stationList"],
-  settings: Object.keys(defaultSettings),
-  weather: ["file", "format", "gauge", "stations"],
-  gauges: ["gauge", "latitudeDeg", "longitudeDeg", "elevationM"],
-};
-
 /**
  * Reads and checks `study.json`.
  *
  * @throws StudyError `file_missing`, `not_a_file`, `file_unreadable`, `not_csv_text`, `bad_json` with line and column, `bad_study_json` with up
- * to five faults: keys that are not known, values that are not allowed.
+ * to five faults: keys that are not known, values that are not allowed; `unanswered` when null still stands for an answer under `files`.
  *
  * @private
  */
-export async function readStudyJson(zod: Zod, folder: string): Promise<StudyJson> {
+export async function readStudyJson(zod: Zod, folder: string): Promise<{ readonly json: StudyJson; readonly input: InputFile }> {
   const path = (await studyPath(folder, FILE, true)) ?? "";
   if ((await stat(path)).size > LARGEST_BYTES)
     throw refusals.badStudy(["the file is larger than a million bytes"], "It holds settings only, no data.");
@@ -40,7 +33,9 @@ export async function readStudyJson(zod: Zod, folder: string): Promise<StudyJson
   });
   refuseOtherFormats(bytes, FILE);
   if (!isUtf8(bytes)) throw refusals.notText(FILE, "text with bytes of another encoding", "Save it again as UTF-8.");
-  return checked(zod, parsedJson(bytes.toString("utf8").replace(/^\uFEFF/, "")));
+  const json = checked(zod, parsedJson(bytes.toString("utf8").replace(/^\uFEFF/, "")));
+  const sha256 = createHash("sha256").update(bytes).digest("hex");
+  return { json, input: { file: FILE, kind: "study", bytes: bytes.length, sha256, rowsRead: 0, accepted: 0, setAside: 0 } };
 }
 
 function parsedJson(text: string): unknown {
@@ -53,12 +48,14 @@ function parsedJson(text: string): unknown {
 }
 
 function checked(zod: Zod, json: unknown): StudyJson {
-  const result = studyJsonSchema(zod).safeParse(json);
+  const result = studyJsonSchema(zod, keysOf(json, new Set())).safeParse(json, { reportInput: true });
   if (!result.success) {
-    const { issues } = result.error;
-    throw refusals.badStudy(issues.slice(0, MOST_FAULTS).map(inWords), hintFor(issues));
+    const { faults, hint } = studyJsonFaults(result.error.issues);
+    throw refusals.badStudy(faults, hint);
   }
   const { data } = result;
+  const open = unanswered(data.files ?? {});
+  if (open.length > 0) throw refusals.unanswered(open);
   for (const key of ["gaugeDay", "asOf"] as const) {
     const [above, inSettings] = [data[key] ?? undefined, data.settings?.[key] ?? undefined];
     if (above !== undefined && inSettings !== undefined && above !== inSettings) {
@@ -71,44 +68,14 @@ function checked(zod: Zod, json: unknown): StudyJson {
   return data;
 }
 
-type ZodIssue = import("zod").core.$ZodIssue;
+const DEEPEST = 12;
 
-function inWords(issue: ZodIssue): string {
-  const where = issue.path.length === 0 ? "the whole file" : issue.path.join(".");
-  switch (issue.code) {
-    case "unrecognized_keys": {
-      const under = issue.path.length === 0 ? "" : `${issue.path.join(".")}: `;
-      return `${under}the key ${issue.keys.map(quoted).join(", ")} is not known`;
-    }
-    case "invalid_type":
-      return issue.input === undefined && issue.message.endsWith("undefined")
-        ? `${where} is missing`
-        : `${where} should be of the kind ${issue.expected}`;
-    case "invalid_value":
-      return `${where} should be ${issue.values.map(String).join(" or ")}`;
-    case "too_small":
-      return issue.origin === "number" || issue.origin === "int"
-        ? `${where} should be ${issue.inclusive === true ? "at least" : "more than"} ${String(issue.minimum)}`
-        : `${where} is empty`;
-    case "too_big":
-      return issue.origin === "number" || issue.origin === "int"
-        ? `${where} should be ${issue.inclusive === true ? "at most" : "less than"} ${String(issue.maximum)}`
-        : `${where} is too long`;
-    case "custom":
-      return `${where}: ${issue.message}`;
-    case "invalid_element":
-    case "invalid_format":
-    case "invalid_key":
-    case "invalid_union":
-    case "not_multiple_of":
-      return `${where} cannot be used`;
+/** The keys of the objects in a JSON value, as deep as any that a study.json may hold. */
+function keysOf(json: unknown, keys: Set<string>, depth = 0): Set<string> {
+  if (typeof json !== "object" || json === null || depth > DEEPEST) return keys;
+  for (const [key, value] of Object.entries(json)) {
+    if (!Array.isArray(json)) keys.add(key);
+    keysOf(value, keys, depth + 1);
   }
-}
-
-function hintFor(issues: readonly ZodIssue[]): string {
-  const unknown = issues.find(({ code }) => code === "unrecognized_keys");
-  if (unknown?.code !== "unrecognized_keys") return "Mend the value; the other settings may be left out.";
-  const known = knownKeys[String(unknown.path[0] ?? "")] ?? [];
-  const nearest = nearestName(unknown.keys[0] ?? "", known);
-  return `Keys here are ${known.join(", ")}.${nearest === null ? "" : ` Was ${quoted(nearest)} meant?`}`;
+  return keys;
 }

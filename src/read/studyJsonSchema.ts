@@ -1,12 +1,20 @@
 import type { ZodType } from "zod";
 import { dayNumber } from "../study/dayNumber.js";
+import type { FilesMapping } from "./mapping/FileMapping.js";
+import { filesSchema } from "./mapping/filesSchema.js";
 import type { StudyJson } from "./StudyJson.js";
 import type { Zod } from "./Zod.js";
 
 const MOST_DAYS = 3660;
 
-/** The schema of `study.json`: strict, so that a misspelt key is refused and not passed over. @private */
-export function studyJsonSchema({ z }: Zod): ZodType<StudyJson> {
+/**
+ * The schema of `study.json`: strict, so that a misspelt key is refused and not passed over. The part that maps files is large; given the keys that a text
+ * `mentioned`, it is made for those only, which refuses and accepts the same texts. null: for all.
+ *
+ * @private
+ */
+export function studyJsonSchema(zod: Zod, mentioned: ReadonlySet<string> | null = null): ZodType<StudyJson> {
+  const { z } = zod;
   const name = z.string().trim().min(1).max(200);
   const days = (least: number) => z.number().int().min(least).max(MOST_DAYS);
   const proportion = z.number().gt(0).lt(1);
@@ -44,11 +52,15 @@ export function studyJsonSchema({ z }: Zod): ZodType<StudyJson> {
     longitudeDeg: z.number().min(-180).max(180).optional(),
     elevationM: z.number().min(-500).max(9000).optional(),
   });
+  const unnamed: ZodType<FilesMapping | undefined> = z.undefined().optional();
+  const files = mentioned?.has("files") === false ? unnamed : filesSchema(zod, file, mentioned).optional();
   return z.strictObject({
+    $schema: z.string().optional(),
     name,
     gaugeDay: gaugeDay.nullish(),
     asOf: date.nullish(),
     settings: settings.partial().optional(),
+    files,
     weather: z.array(weatherFile).optional(),
     gauges: z
       .array(gauge)

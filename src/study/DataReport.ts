@@ -1,9 +1,31 @@
 import type { Issue } from "./Issue.js";
 
 /** What kind of rows a file holds. */
-export type FileKind = "visits" | "horses" | "yards" | "changes" | "weather" | "outlines" | "stations";
+export type FileKind = "study" | "visits" | "horses" | "yards" | "changes" | "weather" | "outlines" | "stations";
 
-/** One file that was read. `rowsRead` is always `accepted + setAside`. */
+/** How a column of a file was read by what `study.json` says. */
+export interface ColumnUse {
+  /** Column of the table; null for a column that is only kept. */
+  readonly column: string | null;
+  /** Headers it was read from: several in a file with a column for each foot, none for a value that all rows share. */
+  readonly headers: readonly string[];
+  /** What was done to its texts, in words; null: nothing. */
+  readonly as: string | null;
+}
+
+/** How a file was read by what `study.json` says. */
+export interface FileLayout {
+  /** In a word: comma, semicolon, tab, upright stroke. */
+  readonly delimiter: string;
+  readonly encoding: string;
+  /** Records that one row makes: 1, or the number of feet in a file with one row a visit. */
+  readonly recordsARow: number;
+  readonly columns: readonly ColumnUse[];
+}
+
+/**
+ * One file that was read. `rowsRead` is always `accepted + setAside`; in a file with one row a visit all three count the feet. `study.json` itself holds no rows.
+ */
 export interface InputFile {
   readonly file: string;
   readonly kind: FileKind;
@@ -13,6 +35,8 @@ export interface InputFile {
   readonly rowsRead: number;
   readonly accepted: number;
   readonly setAside: number;
+  /** How the file was read; only for a file that `study.json` names under `files`. */
+  readonly layout?: FileLayout;
 }
 
 /** Read, accepted and set aside at one level. The parts always add up. */

@@ -4,4 +4,6 @@ export interface Source {
   readonly file: string;
   /** Physical line on which the row starts, counted from 1; quoted line breaks count. */
   readonly line: number;
+  /** Columns that `study.json` asks to keep as they are, by header; a blank cell is null. Absent when it asks for none. */
+  readonly extra?: Readonly<Record<string, string | null>>;
 }

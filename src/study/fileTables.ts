@@ -1,15 +1,15 @@
 import { changeColumns } from "./changeColumns.js";
 import type { Column } from "./Column.js";
-import type { FileKind } from "./DataReport.js";
 import { horseColumns } from "./horseColumns.js";
 import { outlineColumns } from "./outlineColumns.js";
+import type { TableKind } from "./TableKind.js";
 import { visitColumns } from "./visitColumns.js";
 import { weatherColumns } from "./weatherColumns.js";
 import { yardColumns } from "./yardColumns.js";
 
 /** The files of a study folder: name, what a row is, the columns. @private */
 export const fileTables: readonly {
-  readonly kind: FileKind;
+  readonly kind: TableKind;
   readonly file: string;
   readonly row: string;
   readonly columns: readonly Column[];

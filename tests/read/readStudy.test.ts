@@ -54,6 +54,7 @@ test("a whole study is read, with nothing to say about it", async () => {
 test("each file is named with its size and the hash of the bytes on disk", async () => {
   const study = await studyFrom(whole);
   expect(study.report.inputs.map(({ file }) => file)).toEqual([
+    "study.json",
     "visits.csv",
     "horses.csv",
     "yards.csv",
@@ -61,7 +62,14 @@ test("each file is named with its size and the hash of the bytes on disk", async
     "weather.csv",
     "outlines.csv",
   ]);
-  const [input] = study.report.inputs;
+  const [json, input] = study.report.inputs;
+  const text = '{"name":"Test","gaugeDay":"ends_on_date"}';
+  expect(json).toMatchObject({
+    kind: "study",
+    bytes: text.length,
+    sha256: createHash("sha256").update(text).digest("hex"),
+    rowsRead: 0,
+  });
   expect(input).toEqual({
     file: "visits.csv",
     kind: "visits",
@@ -239,6 +247,7 @@ test("weather files named in study.json are read, and must be there", async () =
   const study = await studyFrom({ "study.json": named, "visits.csv": visits, "rain.csv": rain });
   expect(study.weather).toMatchObject([{ gaugeId: "G7", date: "2025-03-01", rainMm: 2.5, file: "rain.csv", line: 1 }]);
   expect(study.report.inputs.map(({ file, kind }) => [file, kind])).toEqual([
+    ["study.json", "study"],
     ["visits.csv", "visits"],
     ["rain.csv", "weather"],
   ]);

@@ -75,9 +75,9 @@ test.each([
   ['{"name":7}', "name should be of the kind string", ""],
   ['{"name":"  "}', "name is empty", ""],
   ["[]", "the whole file should be of the kind object", ""],
-  ['{"name":"T","gaugeDay":"morning"}', "gaugeDay should be ends_on_date or starts_on_date or calendar_day", ""],
+  ['{"name":"T","gaugeDay":"morning"}', 'gaugeDay should be ends_on_date or starts_on_date or calendar_day, not "morning"', ""],
   ['{"name":"T","asOf":"2025-02-30"}', "asOf: a calendar day such as 2024-03-05 is expected", ""],
-  ['{"name":"T","settings":{"caseGrade":4}}', "settings.caseGrade should be 1 or 2 or 3", ""],
+  ['{"name":"T","settings":{"caseGrade":4}}', 'settings.caseGrade should be 1 or 2 or 3, not "4"', ""],
   ['{"name":"T","settings":{"level":1}}', "settings.level should be less than 1", ""],
   ['{"name":"T","settings":{"rainWindowsDays":[0]}}', "settings.rainWindowsDays.0 should be at least 1", ""],
   ['{"name":"T","settings":{"rainWindowsDays":[]}}', "settings.rainWindowsDays is empty", ""],
@@ -92,7 +92,11 @@ test.each([
     "weather.0.file: a file inside the study folder is expected",
     "",
   ],
-  ['{"name":"T","weather":[{"file":"a.csv","format":"dly"}]}', "weather.0.format should be ghcn-by-station or ghcn-dly", ""],
+  [
+    '{"name":"T","weather":[{"file":"a.csv","format":"dly"}]}',
+    'weather.0.format should be ghcn-by-station or ghcn-dly, not "dly"',
+    "",
+  ],
   [
     '{"name":"T","weather":[{"file":"a.dly","format":"ghcn-dly","gauge":"G","stations":{"XX1":"G"}}]}',
     "weather.0: give gauge or stations, not both",
@@ -115,7 +119,7 @@ test.each([
 
 test("several faults are named together", async () => {
   expect((await refused('{"nam":"T","gaugeDay":1}')).message).toBe(
-    'study.json: name is missing; gaugeDay should be ends_on_date or starts_on_date or calendar_day; the key "nam" is not known.',
+    'study.json: name is missing; gaugeDay should be ends_on_date or starts_on_date or calendar_day, not "1"; the key "nam" is not known.',
   );
 });
 

@@ -2,15 +2,16 @@ import type { Column } from "../../study/Column.js";
 import type { Severity } from "../../study/Issue.js";
 import type { LineFault } from "../text/LineFault.js";
 import type { Fault } from "./Fault.js";
-import { nearestName } from "./nearestName.js";
+import { badCell } from "./badCell.js";
+import { cellFault } from "./cellFault.js";
+import { delimiterWord } from "./delimiterWord.js";
+import { inUnit } from "./inUnit.js";
 import { quoted } from "./quoted.js";
 
 const fault = (severity: Severity, code: string, found: string, hint: string): Fault => ({ code, severity, found, hint });
 const setAside = (code: string, found: string, hint: string) => fault("set_aside", code, found, hint);
 const blanked = (code: string, found: string, hint: string) => fault("cell_blanked", code, found, hint);
 const warning = (code: string, found: string, hint: string) => fault("warning", code, found, hint);
-const cell = (column: Column, code: string, found: string, hint: string) =>
-  column.required ? setAside(code, found, hint) : blanked(code, `${found}; the cell counts as empty`, hint);
 const unit = ({ unit }: Column) => (unit === null || unit === "grade" || unit === "year" ? "" : ` ${unit}`);
 const did = (nearest: string | null) => (nearest === null ? "" : ` Was ${quoted(nearest)} meant?`);
 
@@ -50,13 +51,13 @@ const lineFaults: Readonly<Record<LineFault, Fault>> = {
 /** Every fault that reading can find: what it costs, what was found, what to do. */
 export const messages = {
   line: (code: LineFault) => lineFaults[code],
-  ragged: (found: number, expected: number) =>
+  ragged: (found: number, expected: number, delimiter = ",") =>
     setAside(
       "ragged_row",
       `the row has ${found} cells, the header ${expected}`,
       found > expected
-        ? "Put a cell that holds a comma in double quotes."
-        : "Add the missing cells; an empty cell still needs its comma.",
+        ? `Put a cell that holds a ${delimiterWord(delimiter)} in double quotes.`
+        : `Add the missing cells; an empty cell still needs its ${delimiterWord(delimiter)}.`,
     ),
   bareQuote: () =>
     warning(
@@ -72,40 +73,24 @@ export const messages = {
       `Fill in ${column.name}; the row cannot be used without it.`,
     ),
   missingWord: (column: Column, text: string) =>
-    cell(column, "missing_word", `${quoted(text)} stands where a value should be`, "Leave a cell empty when nothing is known."),
-  badCell(column: Column, text: string, issue: string): Fault {
-    switch (column.type) {
-      case "date":
-        return cell(
-          column,
-          "bad_date",
-          `${quoted(text)} is not a calendar day`,
-          "Write dates as year-month-day, such as 2024-03-05: no other order is guessed.",
-        );
-      case "number":
-      case "integer":
-        return badNumber(column, text, issue);
-      case "boolean":
-        return cell(column, "bad_yes_no", `${quoted(text)} is neither yes nor no`, "Write yes or no.");
-      case "id":
-      case "text":
-        return cell(column, "bad_name", `${quoted(text)} is longer than a name can be`, "Use a short name or code.");
-      case "code":
-      case "codes":
-        return badCode(column, text);
-    }
-  },
-  unusual: (column: Column, text: string) =>
+    cellFault(
+      column,
+      "missing_word",
+      `${quoted(text)} stands where a value should be`,
+      "Leave a cell empty when nothing is known.",
+    ),
+  badCell,
+  unusual: (column: Column, text: string, converted: string | null = null) =>
     warning(
       "unusual_value",
-      `${quoted(text)} lies outside the usual ${column.soft?.join(" to ") ?? ""}${unit(column)}; it was kept`,
+      `${quoted(text)}${inUnit(column, converted)} lies outside the usual ${column.soft?.join(" to ") ?? ""}${unit(column)}; it was kept`,
       "Check it against the paper record; leave it if it is right.",
     ),
-  unitSmell: (column: Column, share: string, example: string, looksLike: string, remedy: string) =>
+  unitSmell: (column: Column, share: string, example: string, other: { readonly unit: string; readonly name: string }) =>
     warning(
       "unit_smell",
-      `${share} look like ${looksLike}, such as ${quoted(example)}; nothing was converted`,
-      `The column is in ${column.unit ?? ""}: ${remedy}.`,
+      `${share} look like ${other.name}, such as ${quoted(example)}; nothing was converted`,
+      `The column is in ${column.unit ?? ""}: if that is so, say "unit": "${other.unit}" for ${column.name} in study.json, under files.`,
     ),
 
   unknownColumn: (header: string, nearest: string | null) =>
@@ -134,12 +119,6 @@ export const messages = {
       "not_equine",
       `${quoted(horse)} is set aside in horses.csv because its species is ${quoted(species)}`,
       "Only horses, ponies, donkeys and mules have the feet these records describe.",
-    ),
-  speciesRefused: (species: string, nearest: string | null) =>
-    setAside(
-      "not_equine",
-      `the species ${quoted(species)} is none of horse, pony, donkey and mule`,
-      `Leave out animals of other kinds; their feet are not described by these records.${did(nearest)}`,
     ),
   unknownHorse: (horse: string, nearest: string | null) =>
     setAside(
@@ -188,6 +167,13 @@ export const messages = {
       "graded_but_not_examined",
       "examined is no and thrush_grade is filled in; both were kept",
       "Correct one of the two; the foot counts as not seen.",
+    ),
+
+  toeLongerAfter: (before: number, after: number, line: number) =>
+    warning(
+      "toe_longer_after_trim",
+      `the toe measures ${after} mm after the trim and ${before} mm before it (the other row is line ${line}); both were kept`,
+      "A trim takes off and adds nothing: correct the measure, or the stage of one of the two rows.",
     ),
 
   leftBeforeJoined: (joined: string, left: string) =>
@@ -330,50 +316,3 @@ export const messages = {
       'Ask the keeper of the gauge which 24 hours a dated reading covers and write "ends_on_date", "starts_on_date" or "calendar_day".',
     ),
 };
-
-const MISSING_CODE = /^-9+(\.9+|\.0+)?$/;
-
-function badNumber(column: Column, text: string, issue: string): Fault {
-  if (issue === "too_small" && MISSING_CODE.test(text)) {
-    return cell(
-      column,
-      "missing_code",
-      `${quoted(text)} is a code for a missing value`,
-      "Leave a cell empty when nothing is known.",
-    );
-  }
-  if (issue === "too_small" || issue === "too_big") {
-    const range = `${column.hard?.join(" to ") ?? ""}${unit(column)}`;
-    return cell(
-      column,
-      "out_of_range",
-      `${quoted(text)} cannot be right: only ${range} is believed`,
-      "Check the value and its unit.",
-    );
-  }
-  const whole = column.type === "integer" && issue !== "invalid_format";
-  if (whole) return cell(column, "not_whole", `${quoted(text)} is not a whole number`, "Write a whole number.");
-  const hint = /^-?\d+,\d+$/.test(text)
-    ? "Write a decimal point, not a comma."
-    : `Write a number alone, without its unit${unit(column) === "" ? "" : ` (${column.unit ?? ""})`}.`;
-  return cell(column, "not_a_number", `${quoted(text)} is not a number`, hint);
-}
-
-function badCode(column: Column, text: string): Fault {
-  const values = column.values ?? [];
-  const several = column.type === "codes" ? "; several are separated by ;" : "";
-  if (column.name === "foot") {
-    const claw = /claw|cloven|digit/i.test(text);
-    const hint = claw
-      ? "A cloven foot is not described by these records: leave the animal out."
-      : "Write LF, RF, LH or RH (or NF, OF, NH, OH); F or H for a specimen of unknown side.";
-    return cell(column, "unknown_foot", `${quoted(text)} is no foot of a horse`, hint);
-  }
-  if (column.name === "species") return messages.speciesRefused(text, nearestName(text, values));
-  return cell(
-    column,
-    "unknown_code",
-    `${quoted(text)} is not a known word of this column`,
-    `Use ${values.join(", ")}${several}.`,
-  );
-}

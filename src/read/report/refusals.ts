@@ -1,8 +1,19 @@
 import { StudyError } from "../../study/StudyError.js";
+import { delimiterWord } from "./delimiterWord.js";
 import { quoted } from "./quoted.js";
 
 const did = (nearest: string | null) => (nearest === null ? "" : ` Was ${quoted(nearest)} meant?`);
 const SHOWN_HEADERS = 40;
+const SHOWN_QUESTIONS = 8;
+
+/** A header that lacks what it must have. */
+interface MissingHeader {
+  readonly file: string;
+  readonly missing: readonly string[];
+  readonly found: readonly string[];
+  readonly nearest: string | null;
+  readonly delimiter: string;
+}
 
 /** Every reason to give up on a study, as the error to throw. */
 export const refusals = {
@@ -38,11 +49,25 @@ export const refusals = {
       `${file}: the file cannot be read (${reason}).`,
       "Check who may read it, and that no other program holds it.",
     ),
-  outsideFolder: (file: string) =>
+  outsideFolder: (file: string, leadsTo: string | null) =>
     new StudyError(
       "file_outside_folder",
-      `study.json, weather: ${quoted(file)} lies outside the study folder.`,
-      "Copy the file into the study folder and name it without a path that leads out.",
+      leadsTo === null
+        ? `${file}: the name leads out of the study folder.`
+        : `${file}: the link leads out of the study folder, to ${leadsTo}.`,
+      "Copy the file itself into the study folder.",
+    ),
+  linkLoop: (file: string) =>
+    new StudyError(
+      "file_unreadable",
+      `${file}: the file cannot be read (ELOOP): it is a symbolic link that leads back to itself.`,
+      "Take the link away and put the file itself in its place.",
+    ),
+  unanswered: (paths: readonly string[]) =>
+    new StudyError(
+      "unanswered",
+      `study.json: ${paths.length === 1 ? "a question is" : `${paths.length} questions are`} not answered yet: ${paths.slice(0, SHOWN_QUESTIONS).join("; ")}.`,
+      "Put the answer in the place of null; nothing is guessed. To leave a column out, take its whole line away.",
     ),
   notText: (file: string, what: string, hint: string) =>
     new StudyError("not_csv_text", `${file}: this is ${what}, not UTF-8 text.`, hint),
@@ -59,20 +84,22 @@ export const refusals = {
     new StudyError(
       "header_unreadable",
       `${file}, line ${line}: the header cannot be read, ${found}.`,
-      "The first line must name the columns, separated by commas.",
+      "The first line must name the columns, separated by commas, or by the delimiter that study.json states.",
     ),
-  headerDuplicate: (file: string, column: string) =>
+  headerDuplicate: (file: string, column: string, headers: readonly string[]) =>
     new StudyError(
       "header_duplicate",
-      `${file}: the column ${column} stands in the header twice.`,
-      "Rename or take out one of the two.",
+      `${file}: the column ${column} stands in the header twice, as ${headers.map(quoted).join(" and ")}.`,
+      "Rename or take out one of the two, or name the right one in study.json.",
     ),
-  headerMissing(file: string, missing: readonly string[], found: readonly string[], nearest: string | null): StudyError {
+  headerMissing({ file, missing, found, nearest, delimiter }: MissingHeader): StudyError {
     const shown = found.slice(0, SHOWN_HEADERS).map(quoted).join(", ");
-    const semicolons = found.length === 1 && /[;\t]/.test(found[0] ?? "");
-    const hint = semicolons
-      ? "The file seems to be separated by semicolons or tabs: save it with commas."
-      : `Add or rename the column.${did(nearest)}`;
+    const other =
+      found.length === 1 ? ([";", "\t", "|", ","].find((mark) => mark !== delimiter && found[0]?.includes(mark)) ?? null) : null;
+    const hint =
+      other === null
+        ? `Add or rename the column, or name its header in study.json under "files"; \`underfoot draft\` proposes how.${did(nearest)}`
+        : `The cells seem to be parted by ${other === "\t" ? "tabs" : `${delimiterWord(other)}s`}: say "delimiter": "${other === "\t" ? "tab" : other}" for the file in study.json, or run \`underfoot draft\`.`;
     return new StudyError("header_missing", `${file}: the header lacks ${missing.join(", ")}; found ${shown}.`, hint);
   },
   badJson: (line: number, column: number, found: string) =>

@@ -1,6 +1,7 @@
 import type { YardChange } from "../../study/YardChange.js";
 import { messages } from "../report/messages.js";
 import type { RowRule } from "../table/RowRule.js";
+import { duplicateOf } from "./duplicateOf.js";
 import { firstLines } from "./firstLines.js";
 import { nearestKnown } from "./nearestKnown.js";
 
@@ -12,7 +13,7 @@ export function changeRule(yards: ReadonlySet<string> | null): RowRule<YardChang
     accepts(row, report) {
       const first = duplicate(JSON.stringify([row.yardId, row.changedOn, row.what]), row);
       if (first !== null) {
-        report(messages.duplicate("this change", null, first.line));
+        report(duplicateOf("this change", first, row));
         return false;
       }
       if (yards !== null && !yards.has(row.yardId)) report(messages.unknownYard(row.yardId, nearest(row.yardId)), "yard_id");

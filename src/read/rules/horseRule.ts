@@ -2,6 +2,7 @@ import type { Fault } from "../report/Fault.js";
 import type { HorseStay } from "../../study/HorseStay.js";
 import { messages } from "../report/messages.js";
 import type { RowRule } from "../table/RowRule.js";
+import { duplicateOf } from "./duplicateOf.js";
 import { firstLines } from "./firstLines.js";
 import { nearestKnown } from "./nearestKnown.js";
 
@@ -39,7 +40,7 @@ export function horseRule(
     accepts(row, report) {
       const first = duplicate(JSON.stringify([row.horseId, row.joinedOn]), row);
       if (first !== null) {
-        report(messages.duplicate("a stay of this horse from the same day", null, first.line));
+        report(duplicateOf("a stay of this horse from the same day", first, row));
         return false;
       }
       if (row.joinedOn !== null && row.leftOn !== null && row.leftOn < row.joinedOn) {

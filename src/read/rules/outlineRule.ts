@@ -1,6 +1,7 @@
 import type { OutlinePoint } from "../../study/OutlinePoint.js";
 import { messages } from "../report/messages.js";
 import type { RowRule } from "../table/RowRule.js";
+import { duplicateOf } from "./duplicateOf.js";
 import { firstLines } from "./firstLines.js";
 import { horseFault } from "./horseFault.js";
 import type { KnownHorses } from "./horseRule.js";
@@ -18,7 +19,7 @@ export function outlineRule(horses: KnownHorses | null, today: string): RowRule<
       if (unknown !== null || future) return false;
       const { horseId, visitDate, foot, stage, tracing, ring, point } = row;
       const first = duplicate(JSON.stringify([horseId, visitDate, foot, stage, tracing, ring, point]), row);
-      if (first !== null) report(messages.duplicate("this point of the ring", null, first.line), "point");
+      if (first !== null) report(duplicateOf("this point of the ring", first, row), "point");
       return first === null;
     },
   };

@@ -4,17 +4,20 @@ import type { HorseStay } from "../../study/HorseStay.js";
 import type { Fault } from "../report/Fault.js";
 import { messages } from "../report/messages.js";
 import type { ReportFault, RowRule } from "../table/RowRule.js";
+import { duplicateOf } from "./duplicateOf.js";
 import { horseFault } from "./horseFault.js";
 import type { KnownHorses } from "./horseRule.js";
 import { visitTally } from "./visitTally.js";
 
 const FEET = ["LF", "RF", "LH", "RH", "F", "H"];
 const STAGES = [null, "before_trim", "after_trim", "single"];
+/** A toe that measures this much more after the trim than before it, mm, may still be the same toe. Common practice, no source. */
+const TOE_TOLERANCE_MM = 3;
 
 /**
  * Rule of visits.csv. Set aside: a visit after `today`, of a horse that was set aside or is not in horses.csv (null: there is none), before
- * the horse's birth year, or the second row of one horse, day, foot and stage. Kept with a warning: before a birth year that is a guess,
- * outside the horse's stays, and cells that contradict each other. The tally counts what was seen and accepted.
+ * the horse's birth year, or the second row of one horse, day, foot and stage, unless both name their observer and these are two people. Kept with a warning: before a birth year that is a guess,
+ * outside the horse's stays, and cells or rows that contradict each other. The tally counts what was seen and accepted.
  */
 export function visitRule(
   horses: KnownHorses | null,
@@ -22,7 +25,12 @@ export function visitRule(
 ): RowRule<FootVisit> & { readonly tally: ReturnType<typeof visitTally> } {
   const tally = visitTally();
   const faultOfHorse = horseFault(horses);
-  const firstLine = new Map<number, number>();
+  // Nearly always one row, so that no list is made for it.
+  const rows = new Map<number, FootVisit | FootVisit[]>();
+  const rowsAt = (key: number) => {
+    const found = rows.get(key);
+    return found === undefined ? [] : Array.isArray(found) ? found : [found];
+  };
   let last = { horseId: "", visitDate: "", visit: -1, faults: [] as readonly Fault[], bare: false };
 
   // The feet of one visit mostly stand together: what belongs to the visit is looked up once.
@@ -46,14 +54,26 @@ export function visitRule(
       for (const fault of last.faults)
         report(fault, fault.code === "unknown_horse" || fault.code === "not_equine" ? "horse_id" : "visit_date");
       if (last.faults.some(({ severity }) => severity === "set_aside")) return false;
-      const key = (last.visit * FEET.length + FEET.indexOf(row.foot)) * STAGES.length + STAGES.indexOf(row.stage);
-      const earlier = firstLine.get(key);
-      if (earlier !== undefined) {
-        report(messages.duplicate("a row of this horse, day, foot and stage", null, earlier));
-        return false;
+      const keyAt = (stage: FootVisit["stage"]) =>
+        (last.visit * FEET.length + FEET.indexOf(row.foot)) * STAGES.length + STAGES.indexOf(stage);
+      const key = keyAt(row.stage);
+      const earlier = rows.get(key);
+      if (earlier === undefined) rows.set(key, row);
+      else {
+        const same = rowsAt(key).find(
+          (first) => first.observerId === null || row.observerId === null || first.observerId === row.observerId,
+        );
+        if (same !== undefined) {
+          report(duplicateOf("a row of this horse, day, foot and stage", same, row));
+          return false;
+        }
+        rows.set(key, [...rowsAt(key), row]);
       }
-      firstLine.set(key, row.line);
       warnOfContradictions(row, last.bare, report);
+      if (row.toeLengthMm !== null && (row.stage === "before_trim" || row.stage === "after_trim")) {
+        const other = row.stage === "before_trim" ? "after_trim" : "before_trim";
+        warnOfGrownToe(row, rowsAt(keyAt(other)), report);
+      }
       tally.accepted(last.visit);
       return true;
     },
@@ -77,4 +97,13 @@ function warnOfContradictions(row: FootVisit, bare: boolean, report: ReportFault
   if (row.thrushGrade === 0 && row.thrushSite !== null) report(messages.siteWithoutThrush(), "thrush_site");
   if (row.examined === false && row.thrushGrade !== null) report(messages.findingNotExamined(), "examined");
   if (bare && row.shoeState === "lost") report(messages.lostFromBare(), "shoe_state");
+}
+
+function warnOfGrownToe(row: FootVisit, others: readonly FootVisit[], report: ReportFault): void {
+  const other = others.find(({ observerId, toeLengthMm }) => observerId === row.observerId && toeLengthMm !== null);
+  const [before, after] = row.stage === "before_trim" ? [row, other] : [other, row];
+  if (before === undefined || after === undefined || before.toeLengthMm === null || after.toeLengthMm === null) return;
+  if (after.toeLengthMm > before.toeLengthMm + TOE_TOLERANCE_MM) {
+    report(messages.toeLongerAfter(before.toeLengthMm, after.toeLengthMm, other?.line ?? 0), "toe_length_mm");
+  }
 }

@@ -1,6 +1,6 @@
 import type { Yard } from "../../study/Yard.js";
-import { messages } from "../report/messages.js";
 import type { RowRule } from "../table/RowRule.js";
+import { duplicateOf } from "./duplicateOf.js";
 import { firstLines } from "./firstLines.js";
 
 /** Rule of yards.csv: one row per yard; a yard that comes again is set aside. */
@@ -9,7 +9,7 @@ export function yardRule(): RowRule<Yard> {
   return {
     accepts(row, report) {
       const first = duplicate(row.yardId, row);
-      if (first !== null) report(messages.duplicate("the yard", null, first.line), "yard_id");
+      if (first !== null) report(duplicateOf("the yard", first, row), "yard_id");
       return first === null;
     },
   };

@@ -1,15 +1,17 @@
-import type { Column } from "../../study/Column.js";
 import type { FileKind, InputFile } from "../../study/DataReport.js";
 import type { Source } from "../../study/Source.js";
+import { layoutInWords } from "../mapping/layoutInWords.js";
+import type { TableSource } from "../mapping/TableSource.js";
 import type { Fault } from "../report/Fault.js";
 import type { IssueLog } from "../report/issueLog.js";
 import { messages } from "../report/messages.js";
 import { refusals } from "../report/refusals.js";
+import type { SetAsideFile, SetAsideRow, SetAsideSink } from "../SetAsideRow.js";
 import { openText } from "../text/openText.js";
 import { readRows } from "../text/readRows.js";
 import type { Zod } from "../Zod.js";
 import { cellDecider } from "./cellDecider.js";
-import { columnLayout, type ColumnLayout } from "./columnLayout.js";
+import { columnLayout, type ColumnLayout, type RecordLayout } from "./columnLayout.js";
 import { rowDrafter, type RowDrafter, type RowFault } from "./rowDrafter.js";
 import type { RowRule } from "./RowRule.js";
 import { unitSmell } from "./unitSmell.js";
@@ -17,96 +19,157 @@ import { unitSmell } from "./unitSmell.js";
 /** One table file and how to read it. */
 export interface TableFile<Row extends Source> {
   readonly path: string;
-  readonly file: string;
+  readonly source: TableSource;
   readonly kind: FileKind;
   /** What a row is, for the notice that there is none. */
   readonly row: string;
-  readonly columns: readonly Column[];
   readonly rule: RowRule<Row>;
+  readonly setAside?: SetAsideSink | undefined;
 }
 
-const DELIMITER = ",";
+interface Header<Row> {
+  readonly layout: ColumnLayout;
+  readonly records: readonly { readonly layout: RecordLayout; readonly drafter: RowDrafter<Row> }[];
+  readonly text: string;
+}
 
 /**
- * Reads one CSV file of a study by its column table. Every row that is not blank ends accepted, or set aside with a reason; a bad cell that
- * is not required becomes null and is reported. `Row` must be the record type of the column table.
+ * Reads one CSV file of a study by its column table and its mapping. Every record, that is every row that is not blank, or every foot of it in a file with one row a
+ * visit, ends accepted, or set aside with a reason; a bad cell that is not required becomes null and is reported. `Row` must be the record type of the column table.
  *
- * @throws StudyError when the file is not UTF-8 text, is empty, or its header lacks a required column.
+ * @throws StudyError when the file is not text, is empty, or its header lacks a required column.
  */
 export async function readTable<Row extends Source>(
   zod: Zod,
   table: TableFile<Row>,
   log: IssueLog,
 ): Promise<{ readonly records: Row[]; readonly input: InputFile }> {
-  const { path, file, kind, columns, rule } = table;
-  const deciders = columns.map((column) => cellDecider(zod, column));
+  const { path, kind, rule, source } = table;
+  const { file, delimiter, columns } = source;
+  const deciders = columns.map(({ column, reading }) => cellDecider(zod, column, reading));
   const records: Row[] = [];
-  const header: { found: { readonly layout: ColumnLayout; readonly drafter: RowDrafter<Row> } | null } = { found: null };
-  let rowsRead = 0;
+  const header: { found: Header<Row> | null } = { found: null };
+  let rows = 0;
+  let recordsRead = 0;
 
   const wholeFile = (fault: Fault, column: string | null = null, value: string | null = null) => {
     log.add(fault, { file, line: null, row: null, column, value });
   };
-
-  const setAside = (fault: Fault, line: number, value: string | null) => {
-    log.add(fault, { file, line, row: rowsRead, column: null, value });
+  const sink = table.setAside;
+  const text = openText(path, file, source.encoding);
+  const setAside = (
+    row: Omit<SetAsideRow, "reasons">,
+    faults: readonly RowFault[],
+    { layout, text: headerText }: Header<Row>,
+  ) => {
+    const from: SetAsideFile = {
+      file,
+      delimiter,
+      encoding: text.encoding(),
+      header: { text: headerText, cells: layout.headers },
+    };
+    const hard = faults.filter(({ fault }) => fault.severity === "set_aside");
+    sink?.(from, { ...row, reasons: hard.map(({ fault, column }) => `${column === null ? "" : `${column}: `}${fault.found}`) });
+  };
+  const refuse = (fault: Fault, row: Omit<SetAsideRow, "reasons">, value: string, found: Header<Row>) => {
+    rows += 1;
+    recordsRead += found.records.length;
+    log.add(fault, { file, line: row.line, row: rows, column: null, value });
+    setAside(row, [{ fault, column: null, value: null }], found);
   };
 
-  const takeRow = (cells: readonly string[], line: number, bareQuote: boolean, drafter: RowDrafter<Row>) => {
-    const faults: RowFault[] = bareQuote ? [{ fault: messages.bareQuote(), column: null, value: null }] : [];
-    const row = drafter.draft(cells, line, faults);
-    rule.seen?.(row, faults);
-    const usable = !faults.some(({ fault }) => fault.severity === "set_aside");
-    const accepted =
-      usable &&
-      rule.accepts(row, (fault, column) => {
-        faults.push({ fault, column: column ?? null, value: column === undefined ? null : rawCell(column, cells) });
-      });
-    if (accepted) records.push(row);
-    for (const { fault, column, value } of faults) {
-      if (accepted || fault.severity === "set_aside") log.add(fault, { file, line, row: rowsRead, column, value });
+  const takeRow = (cells: readonly string[], line: number, bareQuote: boolean, text: string, found: Header<Row>) => {
+    const reported: RowFault[] = [];
+    let accepted = 0;
+    for (const { layout, drafter } of found.records) {
+      const faults: RowFault[] =
+        bareQuote && reported.length === 0 ? [{ fault: messages.bareQuote(), column: null, value: null }] : [];
+      const row = drafter.draft(cells, line, faults);
+      rule.seen?.(row, faults);
+      const usable = !faults.some(({ fault }) => fault.severity === "set_aside");
+      const kept =
+        usable && rule.accepts(row, (fault, column) => faults.push(rowFault(fault, column, cells, found.layout, layout)));
+      if (kept) {
+        records.push(row);
+        accepted += 1;
+      }
+      for (const each of faults) {
+        if (!kept && each.fault.severity !== "set_aside") continue;
+        if (
+          layout.foot !== null &&
+          reported.some(({ fault, column }) => column === each.column && fault.found === each.fault.found)
+        )
+          continue;
+        log.add(each.fault, { file, line, row: rows, column: each.column, value: each.value });
+        if (layout.foot !== null || !kept) reported.push(each);
+      }
     }
+    if (sink !== undefined && accepted < found.records.length) setAside({ line, text, bytes: null, cells }, reported, found);
   };
 
-  const rawCell = (name: string, cells: readonly string[]): string | null => {
-    const index = columns.findIndex((column) => column.name === name);
-    return cells[header.found?.layout.at[index] ?? -1] ?? null;
+  const rowFault = (
+    fault: Fault,
+    name: string | undefined,
+    cells: readonly string[],
+    layout: ColumnLayout,
+    record: RecordLayout,
+  ): RowFault => {
+    if (name === undefined) {
+      const found = record.foot === null ? fault.found : `${fault.found} (${record.foot})`;
+      return { fault: { ...fault, found }, column: null, value: null };
+    }
+    const at = record.at[columns.findIndex(({ column }) => column.name === name)] ?? -1;
+    return { fault, column: layout.headers[at]?.trim() ?? name, value: cells[at] ?? null };
   };
 
-  const text = openText(path, file);
-  await readRows(text.blocks, DELIMITER, {
+  await readRows(text.blocks, delimiter, {
     width: () => header.found?.layout.width ?? null,
-    fits: (cells) => header.found?.drafter.fits(cells) ?? false,
-    row(cells, line, bareQuote) {
+    fits: (cells) => header.found?.records.some(({ drafter }) => drafter.fits(cells)) ?? false,
+    row(cells, line, bareQuote, text) {
       if (isBlank(cells)) return;
       if (header.found === null) {
-        const layout = columnLayout(file, columns, cells, (fault, header) => {
-          wholeFile(fault, null, header);
+        const layout = columnLayout(source, cells, (fault, name) => {
+          wholeFile(fault, null, name);
         });
-        header.found = { layout, drafter: rowDrafter<Row>(file, deciders, layout) };
+        const made = layout.records.map((record) => ({
+          layout: record,
+          drafter: rowDrafter<Row>(file, columns, deciders, layout, record),
+        }));
+        header.found = { layout, records: made, text };
         return;
       }
-      rowsRead += 1;
       const { width } = header.found.layout;
       const extra = cells.length > width && cells.slice(width).some((cell) => cell.trim() !== "");
-      if (cells.length < width || extra)
-        setAside(messages.ragged(cells.length, width), line, cells.slice(0, width + 1).join(DELIMITER));
-      else takeRow(cells, line, bareQuote, header.found.drafter);
+      if (cells.length < width || extra) {
+        refuse(
+          messages.ragged(cells.length, width, delimiter),
+          { line, text, bytes: null, cells },
+          cells.slice(0, width + 1).join(delimiter),
+          header.found,
+        );
+        return;
+      }
+      rows += 1;
+      recordsRead += header.found.records.length;
+      takeRow(cells, line, bareQuote, text, header.found);
     },
-    refused(fault, line, value) {
+    refused(fault, line, text, bytes) {
       if (header.found === null) throw refusals.headerUnreadable(file, line, messages.line(fault).found);
-      rowsRead += 1;
-      setAside(messages.line(fault), line, value);
+      refuse(messages.line(fault), { line, text, bytes, cells: null }, text, header.found);
     },
   });
   if (header.found === null) throw refusals.empty(file);
-  if (rowsRead === 0) wholeFile(messages.noRows(table.row));
-  for (const { column, texts } of deciders) {
-    const smell = unitSmell(column, texts);
+  if (rows === 0) wholeFile(messages.noRows(table.row));
+  for (const { column, texts, converts, plain } of deciders) {
+    const smell = converts ? null : unitSmell(column, texts, plain);
     if (smell !== null) wholeFile(smell, column.name);
   }
   const accepted = records.length;
-  return { records, input: { file, kind, ...text.digest(), rowsRead, accepted, setAside: rowsRead - accepted } };
+  const layout = source.named ? { layout: layoutInWords(source, header.found.layout, text.encoding()) } : {};
+  return {
+    records,
+    input: { file, kind, ...text.digest(), rowsRead: recordsRead, accepted, setAside: recordsRead - accepted, ...layout },
+  };
 }
 
 function isBlank(cells: readonly string[]): boolean {

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { mappingMessages } from "../../../src/read/report/mappingMessages.js";
 import { messages } from "../../../src/read/report/messages.js";
 import { visitColumns } from "../../../src/study/visitColumns.js";
 
@@ -6,7 +7,9 @@ const [date] = visitColumns;
 const grade = visitColumns.find(({ name }) => name === "thrush_grade") ?? date;
 
 const all = [
-  ...(["not_utf8", "nul_byte", "line_too_long", "stray_quote"] as const).map((code) => messages.line(code)),
+  ...(["not_utf8", "not_utf16", "not_windows_1252", "nul_byte", "line_too_long", "stray_quote"] as const).map((code) =>
+    messages.line(code),
+  ),
   messages.ragged(3, 4),
   messages.ragged(5, 4),
   messages.bareQuote(),
@@ -22,7 +25,6 @@ const all = [
   messages.fileAbsent("nothing is known"),
   messages.inFuture("2025-07-01", "2025-06-30"),
   messages.notEquine("Daisy", "cow"),
-  messages.speciesRefused("cow", null),
   messages.unknownHorse("Ahs", "Ash"),
   messages.beforeBirth("2011-01-01", 2012),
   messages.beforeGuessedBirth("2011-01-01", 2012),
@@ -31,6 +33,10 @@ const all = [
   messages.siteWithoutThrush(),
   messages.lostFromBare(),
   messages.findingNotExamined(),
+  messages.toeLongerAfter(80, 90, 3),
+  mappingMessages.headerAbsent("note", ["Remark"], "remarks"),
+  mappingMessages.extraAbsent("gait", null),
+  mappingMessages.fileNotRead(),
   messages.leftBeforeJoined("2025-01-02", "2025-01-01"),
   messages.overlappingStays(4),
   messages.bornInFuture(2030),

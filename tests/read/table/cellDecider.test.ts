@@ -57,11 +57,11 @@ test("the words of a fault say what was found and what to do", () => {
   const fault = (name: string, text: string) => decider(name).decide(text).fault;
   expect(fault("cleft_depth_mm", "12,5")).toMatchObject({
     found: '"12,5" is not a number; the cell counts as empty',
-    hint: "Write a decimal point, not a comma.",
+    hint: 'Write a decimal point, or say "decimal": "," in study.json.',
   });
   expect(fault("cleft_depth_mm", "12 mm")?.hint).toBe("Write a number alone, without its unit (mm).");
-  expect(fault("bars", "flat")?.hint).toBe("Use level, overgrown, folded.");
-  expect(fault("crack_site", "x")?.hint).toBe("Use toe, quarter, heel; several are separated by ;.");
+  expect(fault("bars", "flat")?.hint).toBe('Use level, overgrown, folded. Or say under "words" in study.json what it means.');
+  expect(fault("crack_site", "x")?.hint).toContain("several are separated by a semicolon");
   expect(fault("foot", "LF outer claw")?.hint).toContain("cloven foot");
   expect(fault("species", "hrose")?.hint).toContain('Was "horse" meant?');
   expect(fault("hoof_width_mm", "900")?.found).toContain("only 30 to 270 mm is believed");

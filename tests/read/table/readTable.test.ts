@@ -22,7 +22,7 @@ test("a fault in one optional cell costs that cell and not the row", async () =>
     code: "unknown_code",
     severity: "cell_blanked",
     message: 'visits.csv, line 2, column crack_site: "middle" is not a known word of this column; the cell counts as empty.',
-    hint: "Use toe, quarter, heel; several are separated by ;.",
+    hint: 'Use toe, quarter, heel; several are separated by a semicolon. Or say under "words" in study.json what it means.',
   });
 });
 

@@ -25,6 +25,7 @@ test("a study of monthly lines: rain, its gauge by name, and where the gauge sta
   expect(found.weather.every(({ gaugeId, file }) => gaugeId === "Weir" && file === "months.dly")).toBe(true);
   expect(found.gauges).toEqual([{ gaugeId: "Weir", latitudeDeg: 53.2, longitudeDeg: -7.15, elevationM: 81 }]);
   expect(found.report.inputs.map(({ file, kind }) => [file, kind])).toEqual([
+    ["study.json", "study"],
     ["visits.csv", "visits"],
     ["yards.csv", "yards"],
     ["months.dly", "weather"],
