@@ -1,7 +1,16 @@
 // The public face of the library, grouped by stage. This file only re-exports; `npm run docs` writes it.
 
 // study: the words of the field
-export type { FileKind, InputFile, FlowCount, RecordFlow, IssueCount, DataReport } from "./study/DataReport.js";
+export type {
+  FileKind,
+  ColumnUse,
+  FileLayout,
+  InputFile,
+  FlowCount,
+  RecordFlow,
+  IssueCount,
+  DataReport,
+} from "./study/DataReport.js";
 export type { Foot } from "./study/Foot.js";
 export type { FootVisit } from "./study/FootVisit.js";
 export type { Gauge } from "./study/Gauge.js";
@@ -13,6 +22,7 @@ export type { GaugeDayRule, Settings } from "./study/Settings.js";
 export type { Source } from "./study/Source.js";
 export type { Study } from "./study/Study.js";
 export { StudyError } from "./study/StudyError.js";
+export type { TableKind } from "./study/TableKind.js";
 export type { Yard } from "./study/Yard.js";
 export type { YardChange } from "./study/YardChange.js";
 export { dateOfDay } from "./study/dateOfDay.js";
@@ -24,10 +34,13 @@ export { version } from "./study/version.js";
 export { withSettings } from "./study/withSettings.js";
 
 // read: text to records and issues
+export type { SetAsideFile, SetAsideRow, SetAsideSink } from "./read/SetAsideRow.js";
 export { newStudyFiles } from "./read/newStudyFiles.js";
 export type { NewFile } from "./read/newStudyFiles.js";
 export { readStudy } from "./read/readStudy.js";
 export type { ReadOptions } from "./read/readStudy.js";
+export { studyJsonFaults } from "./read/studyJsonFaults.js";
+export type { StudyJsonFaults } from "./read/studyJsonFaults.js";
 export { studyVerdict } from "./read/studyVerdict.js";
 export { whatToFillIn } from "./read/whatToFillIn.js";
 
