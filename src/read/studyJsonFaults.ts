@@ -28,7 +28,7 @@ export interface StudyJsonFaults {
   readonly hint: string;
 }
 
-/** The faults that its schema found in a `study.json`, in words; the schema must report its input. */
+/** The faults that its schema found in a `study.json`, in words; the schema must report its input. @private */
 export function studyJsonFaults(issues: readonly Issue[]): StudyJsonFaults {
   const flat = issues.flatMap((issue) => ofUnion(issue));
   return { faults: flat.slice(0, MOST_FAULTS).map(inWords), hint: hintFor(flat) };
