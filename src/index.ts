@@ -39,8 +39,6 @@ export { newStudyFiles } from "./read/newStudyFiles.js";
 export type { NewFile } from "./read/newStudyFiles.js";
 export { readStudy } from "./read/readStudy.js";
 export type { ReadOptions } from "./read/readStudy.js";
-export { studyJsonFaults } from "./read/studyJsonFaults.js";
-export type { StudyJsonFaults } from "./read/studyJsonFaults.js";
 export { studyVerdict } from "./read/studyVerdict.js";
 export { whatToFillIn } from "./read/whatToFillIn.js";
 
