@@ -5,6 +5,8 @@ import { numberColumn } from "./design/numberColumn.js";
 import { designMatrix } from "./designMatrix.js";
 import { EstimateError } from "./EstimateError.js";
 import { binomialFamily } from "./numeric/binomialFamily.js";
+import type { ClusteredBinomial } from "./numeric/ClusteredBinomial.js";
+import { clusteredCells } from "./numeric/clusteredCells.js";
 import { irls } from "./numeric/irls.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { sandwich } from "./numeric/sandwich.js";
@@ -95,29 +97,22 @@ export function fitGee(options: GeeOptions): GeeFit {
   });
   const { names, used, dropped } = design;
   const { cases, n } = binomialOutcome(rows, used, outcome);
-  const weight = weights === undefined ? new Float64Array(used.length).fill(1) : numberColumn(rows, used, weights);
+  const weight = weights === undefined ? null : numberColumn(rows, used, weights);
   const groups = clustersOf(rows, used, by);
   if (groups === null) throw new EstimateError("empty", "No column of clusters was named.", "Name at least one.");
   const [G, p] = [groups.count, names.length];
   requireChoices(scale, correction, G, p);
-  const { columns, transform } = standardised(design.columns, true);
-  const y = cases.map((value, i) => value * weight[i]!);
-  const m = n.map((value, i) => value * weight[i]!);
-  const start = irls({ family: binomialFamily, columns, y, m });
+  const given = clusteredCells({ columns: design.columns, cases, n, weights: weight, groups });
+  const { columns, transform } = standardised(given.columns, true);
+  const data = { ...given, columns };
+  const start = irls({ family: binomialFamily, ...pooled(data) });
   if (start.separation !== null) {
-    throw separationError(
-      names,
-      design.columns,
-      start.separation,
-      cases.map((value, i) => value / n[i]!),
-      name,
-    );
+    const shares = cases.map((value, i) => value / n[i]!);
+    throw separationError(names, design.columns, start.separation, shares, name);
   }
-  const sizes = new Float64Array(G);
-  n.forEach((feet, i) => (sizes[groups.index[i]!]! += feet));
-  const data = { columns, cases, n, weights: weight, groups, sizes };
   const { estimate, equations, alpha, phi, paired, iterations } = geeParts(data, start.estimate, correlation, scale);
-  const scores = correction === "mancl-derouen" ? unleveredScores(equations) : equations.scores;
+  const freed = correction === "mancl-derouen" ? unleveredScores(equations) : equations.scores;
+  const scores = freed.map((score) => score.map((value, c) => value * Math.sqrt(data.copies[c]!)));
   const robust = scoreCovariance(transform.mmul(equations.inverse), scores).mul(correction === "clusters" ? G / (G - p) : 1);
   const [covariance, modelCovariance] = [robust, sandwich(transform, equations.inverse).mul(phi)].map((matrix) =>
     matrix.to2DArray(),
@@ -147,9 +142,18 @@ export function fitGee(options: GeeOptions): GeeFit {
     alpha: correlation === "exchangeable" && paired ? alpha : null,
     phi,
     clusters: G,
-    clusterSizes: [sizes.reduce((least, size) => Math.min(least, size)), sizes.reduce((most, size) => Math.max(most, size))],
+    clusterSizes: [
+      data.sizes.reduce((least, size) => Math.min(least, size)),
+      data.sizes.reduce((most, size) => Math.max(most, size)),
+    ],
     iterations,
   };
+}
+
+/** The cells of all clusters as totals of a regression that takes feet for independent. */
+function pooled({ columns, cases, n, weights, groups, copies }: ClusteredBinomial) {
+  const times = weights.map((weight, i) => weight * copies[groups.index[i]!]!);
+  return { columns, y: cases.map((value, i) => value * times[i]!), m: n.map((value, i) => value * times[i]!) };
 }
 
 function requireChoices(scale: GeeOptions["phi"], correction: string, clusters: number, coefficients: number): void {

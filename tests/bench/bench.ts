@@ -2,6 +2,7 @@ import { demo } from "./demo.js";
 import { gee } from "./gee.js";
 import { libraryImport } from "./libraryImport.js";
 import { nestedLogistic } from "./nestedLogistic.js";
+import { outlines } from "./outlines.js";
 import { readMillion } from "./readMillion.js";
 
 // One line of JSON a figure. Give names to run only those: npm run bench -- readMillion gee
@@ -23,6 +24,9 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   gee: () => {
     gee(print);
+  },
+  outlines: () => {
+    outlines(print);
   },
 };
 

@@ -22,13 +22,18 @@ export function requireIndependent(columns: readonly DesignColumn[], n: number, 
     );
   }
   if (columns.length === 0) return;
-  const scaled = columns.map(({ name, values }) => {
-    const middle = intercept ? sum(values) / n : 0;
-    const moved = values.map((value) => value - middle);
-    const length = Math.sqrt(sum(moved.map((value) => value * value)));
-    const largest = values.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
-    if (length > 1e-13 * largest * Math.sqrt(n)) return moved.map((value) => value / length);
-    throw new EstimateError("collinear", `Column "${name}" is ${values[0]!} in every row used.`, "Leave the term out.");
+  const scaled = columns.map((column) => {
+    const moved = intercept ? centred(column.values) : column.values.slice();
+    const [length, largest] = [Math.sqrt(sumOfSquares(moved)), largestOf(column.values)];
+    if (!(length > 1e-13 * largest * Math.sqrt(n))) {
+      throw new EstimateError(
+        "collinear",
+        `Column "${column.name}" is ${column.values[0]!} in every row used.`,
+        "Leave the term out.",
+      );
+    }
+    for (let i = 0; i < moved.length; i += 1) moved[i]! /= length;
+    return moved;
   });
   const { diagonal, rightSingularVectors } = new SingularValueDecomposition(stackedQr(scaled));
   const largest = Math.max(...diagonal);
@@ -43,6 +48,22 @@ export function requireIndependent(columns: readonly DesignColumn[], n: number, 
   );
 }
 
-function sum(values: Float64Array): number {
-  return values.reduce((total, value) => total + value, 0);
+function centred(values: Float64Array): Float64Array {
+  let sum = 0;
+  for (const value of values) sum += value;
+  const [middle, moved] = [sum / values.length, new Float64Array(values.length)];
+  for (let i = 0; i < moved.length; i += 1) moved[i] = values[i]! - middle;
+  return moved;
+}
+
+function sumOfSquares(values: Float64Array): number {
+  let sum = 0;
+  for (const value of values) sum += value * value;
+  return sum;
+}
+
+function largestOf(values: Float64Array): number {
+  let most = 0;
+  for (const value of values) most = Math.max(most, Math.abs(value));
+  return most;
 }

@@ -1,27 +1,17 @@
 import { inverse, Matrix } from "ml-matrix";
+import type { ClusteredBinomial } from "./ClusteredBinomial.js";
 import { clusterSums } from "./clusterSums.js";
 import { linearPredictor } from "./linearPredictor.js";
 
-/** A clustered yes-or-no outcome: `cases` of `n` feet alike in each row, each with the row's weight. */
-export interface ClusteredBinomial {
-  readonly columns: readonly Float64Array[];
-  readonly cases: Float64Array;
-  readonly n: Float64Array;
-  readonly weights: Float64Array;
-  readonly groups: { readonly index: Int32Array; readonly count: number };
-  /** Feet in each cluster. */
-  readonly sizes: Float64Array;
-}
-
 /** The estimating equations at one value of the coefficients, for a dispersion of 1. */
 export interface EstimatingEquations {
-  /** Score of each cluster: one array a coefficient, one number a cluster. */
+  /** Score of each cluster kept: one array a coefficient, one number a cluster. */
   readonly scores: readonly Float64Array[];
-  /** Their sum over clusters, a column. */
+  /** Their sum over all clusters, a column. */
   readonly score: Matrix;
   /** Inverse of the sum of D'V^-1 D over clusters. */
   readonly inverse: Matrix;
-  /** D'V^-1 D of each cluster. */
+  /** D'V^-1 D of each cluster kept. */
   readonly informations: () => readonly Matrix[];
 }
 
@@ -33,7 +23,7 @@ export interface EstimatingEquations {
  * Source: Liang KY, Zeger SL (1986) Biometrika 73:13-22.
  */
 export function exchangeable(data: ClusteredBinomial, estimate: Float64Array, alpha: number): EstimatingEquations {
-  const { columns, cases, n, weights, groups, sizes } = data;
+  const { columns, cases, n, weights, groups, sizes, copies } = data;
   const rows = cases.length;
   const means = linearPredictor(columns, estimate);
   const [variances, roots, residuals] = [new Float64Array(rows), new Float64Array(rows), new Float64Array(rows)];
@@ -55,15 +45,15 @@ export function exchangeable(data: ClusteredBinomial, estimate: Float64Array, al
     let sum = 0;
     for (let c = 0; c < score.length; c += 1) {
       score[c] = (score[c]! - shares[c]! * own[c]! * e[c]!) / (1 - alpha);
-      sum += score[c]!;
+      sum += copies[c]! * score[c]!;
     }
     return sum;
   });
   const total = symmetric(columns.length, (j, k) => {
     const [a, b, za, zb] = [columns[j]!, columns[k]!, z[j]!, z[k]!];
     let sum = 0;
-    for (let i = 0; i < rows; i += 1) sum += variances[i]! * a[i]! * b[i]!;
-    for (let c = 0; c < shares.length; c += 1) sum -= shares[c]! * za[c]! * zb[c]!;
+    for (let i = 0; i < rows; i += 1) sum += copies[groups.index[i]!]! * variances[i]! * a[i]! * b[i]!;
+    for (let c = 0; c < shares.length; c += 1) sum -= copies[c]! * shares[c]! * za[c]! * zb[c]!;
     return sum / (1 - alpha);
   });
   const informations = () => {

@@ -1,4 +1,4 @@
-import type { ClusteredBinomial } from "./exchangeable.js";
+import type { ClusteredBinomial } from "./ClusteredBinomial.js";
 import { linearPredictor } from "./linearPredictor.js";
 
 /** Moments of the Pearson residuals e = (y - mu) / sqrt(mu (1 - mu)) of single feet. */
@@ -13,30 +13,29 @@ export interface ResidualMoments {
 
 /** Mean squares and mean products within clusters of the Pearson residuals at given coefficients. */
 export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array): ResidualMoments {
-  const { columns, cases, n, weights, groups } = data;
+  const { columns, cases, n, weights, groups, copies } = data;
   const { index, count } = groups;
   const sums = new Float64Array(count);
   const totals = new Float64Array(count);
   let [feet, square, weight, weightedSquare, alone, aloneWeight] = [0, 0, 0, 0, 0, 0];
   const eta = linearPredictor(columns, estimate);
   for (let i = 0; i < eta.length; i += 1) {
-    const k = cases[i]!;
-    const m = n[i]!;
-    const w = weights[i]!;
+    const [k, m, w, cluster] = [cases[i]!, n[i]!, weights[i]!, index[i]!];
+    const many = copies[cluster]!;
     const root = Math.exp(eta[i]! / 2);
     const odds = root * root;
     // e^2 of a case is 1 / odds, of another foot the odds.
     const squares = k / odds + (m - k) * odds;
-    feet += m;
-    square += squares;
-    weight += w * m;
-    weightedSquare += w * squares;
-    alone += w * w * squares;
-    aloneWeight += w * w * m;
-    sums[index[i]!]! += w * (k / root - (m - k) * root);
-    totals[index[i]!]! += w * m;
+    feet += many * m;
+    square += many * squares;
+    weight += many * w * m;
+    weightedSquare += many * w * squares;
+    alone += many * w * w * squares;
+    aloneWeight += many * w * w * m;
+    sums[cluster]! += w * (k / root - (m - k) * root);
+    totals[cluster]! += w * m;
   }
-  const squared = (values: Float64Array) => values.reduce((sum, value) => sum + value * value, 0);
+  const squared = (values: Float64Array) => values.reduce((sum, value, c) => sum + copies[c]! * value * value, 0);
   const pairs = squared(totals) - aloneWeight;
   return {
     square: square / feet,

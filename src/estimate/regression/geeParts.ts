@@ -1,5 +1,6 @@
 import { EstimateError } from "../EstimateError.js";
-import { exchangeable, type ClusteredBinomial, type EstimatingEquations } from "../numeric/exchangeable.js";
+import type { ClusteredBinomial } from "../numeric/ClusteredBinomial.js";
+import { exchangeable, type EstimatingEquations } from "../numeric/exchangeable.js";
 import { pairCorrelation } from "../numeric/pairCorrelation.js";
 
 /** Where the estimating equations came to rest. */
