@@ -255,7 +255,7 @@ describe("separation is reported, never fitted", () => {
     }));
     const terms = ["age", { column: "ground", reference: "clay" }] as const;
     expect(() => fitLogistic({ rows, outcome: "y", terms })).toThrow(
-      separated(/^"ground: peat" tells.*In all 2 rows with ground: peat = 1, y is 0/),
+      separated(/^Term "ground: peat" tells.*In all 2 rows with ground: peat = 1, y is 0/),
     );
   });
 

@@ -18,7 +18,7 @@ export function separationError(
   const list = guilty.map(({ name }) => `"${name}"`).join(", ");
   return new EstimateError(
     "separation",
-    `${list} ${guilty.length === 1 ? "tells" : "together tell"} the outcome "${outcome}" without error in some or all rows, so ${guilty.length === 1 ? "its coefficient has" : "their coefficients have"} no finite estimate.${facts.join("")}`,
+    `${guilty.length === 1 ? "Term" : "Terms"} ${list} ${guilty.length === 1 ? "tells" : "together tell"} the outcome "${outcome}" without error in some or all rows, so ${guilty.length === 1 ? "its coefficient has" : "their coefficients have"} no finite estimate.${facts.join("")}`,
     "Leave the term out or merge its categories, or describe those rows by an exact table.",
   );
 }
