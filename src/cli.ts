@@ -1,17 +1,21 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
 import { checkFolder } from "./run/checkFolder.js";
+import { doctor } from "./run/doctor.js";
 import { dueFolder, type DueOptions } from "./run/dueFolder.js";
 import { exitCodes } from "./run/exitCodes.js";
+import { installKernel } from "./run/installKernel.js";
 import { newFolder } from "./run/newFolder.js";
 import { reviewFolder } from "./run/reviewFolder.js";
 import { StudyError } from "./study/StudyError.js";
 import { version } from "./study/version.js";
 
 const codes = `
-Ends with 0 when every row was used, 1 when some rows were set aside, 2 when the folder or the command cannot be used.
+Ends with 0 when every row was used, 1 when some rows were set aside (doctor:
+when something is to be mended), 2 when the folder or command cannot be used.
 
-It describes records. It is not a diagnosis and not advice to trim, shoe, medicate or change an interval.`;
+It describes records. It is not a diagnosis and not advice to trim, shoe,
+medicate or change an interval.`;
 
 const program = new Command("underfoot")
   .description("Reads visit records of horses' feet and says what is going wrong where, and how sure that is.")
@@ -53,6 +57,23 @@ program
   .option("--as-of <date>", "day of the list, YYYY-MM-DD; that of the study when left out")
   .action(async (folder: string, options: DueOptions) => {
     process.exitCode = await dueFolder(folder, options, process);
+  });
+
+program
+  .command("doctor")
+  .description("say what is missing for the notebooks, and the command that mends it")
+  .action(async () => {
+    process.exitCode = await doctor(process);
+  });
+
+program
+  .command("kernel")
+  .description("the kernel that runs the notebooks")
+  .command("install")
+  .description("tell Jupyter where the kernel is; needs no Python")
+  .option("--jupyter-data <folder>", "data folder of Jupyter; the user's own when left out")
+  .action(async (options: { jupyterData?: string }) => {
+    process.exitCode = await installKernel(options.jupyterData, process);
   });
 
 // A reader such as `head` that has seen enough is no fault.
