@@ -24,18 +24,18 @@ export interface JupyterFolders {
  */
 export function jupyterFolders({ platform, env, home, prefix }: JupyterPlace): JupyterFolders {
   const windows = platform === "win32";
-  const { join, delimiter } = windows ? win32 : posix;
+  const paths = windows ? win32 : posix;
   const given = (name: string) => (env[name] === undefined || env[name] === "" ? null : env[name]);
   const byPlatform = () => {
-    if (windows) return join(given("APPDATA") ?? join(home, "AppData", "Roaming"), "jupyter");
-    if (platform === "darwin") return join(home, "Library", "Jupyter");
-    return join(given("XDG_DATA_HOME") ?? join(home, ".local", "share"), "jupyter");
+    if (windows) return paths.join(given("APPDATA") ?? paths.join(home, "AppData", "Roaming"), "jupyter");
+    if (platform === "darwin") return paths.join(home, "Library", "Jupyter");
+    return paths.join(given("XDG_DATA_HOME") ?? paths.join(home, ".local", "share"), "jupyter");
   };
   const user = given("JUPYTER_DATA_DIR") ?? byPlatform();
   const system = windows
-    ? [join(given("PROGRAMDATA") ?? "C:\\ProgramData", "jupyter")]
+    ? [paths.join(given("PROGRAMDATA") ?? "C:\\ProgramData", "jupyter")]
     : ["/usr/local/share/jupyter", "/usr/share/jupyter"];
-  const extra = (given("JUPYTER_PATH") ?? "").split(delimiter).filter((folder) => folder !== "");
-  const own = prefix === null ? [] : [join(prefix, "share", "jupyter")];
+  const extra = (given("JUPYTER_PATH") ?? "").split(paths.delimiter).filter((folder) => folder !== "");
+  const own = prefix === null ? [] : [paths.join(prefix, "share", "jupyter")];
   return { user, all: [...new Set([...extra, ...own, user, ...system])] };
 }

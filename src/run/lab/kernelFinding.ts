@@ -30,12 +30,12 @@ async function isThere(path: string): Promise<boolean> {
 export async function kernelFinding(folders: readonly string[]): Promise<Finding> {
   for (const folder of folders) {
     const kernels = join(folder, "kernels");
-    const names = await readdir(kernels).catch(() => []);
+    const names = await readdir(kernels).catch((): string[] => []);
     if (!names.includes("tslab")) continue;
     const path = join(kernels, "tslab", "kernel.json");
     const spec = await specIn(join(kernels, "tslab"));
     if (spec === null) return { what, good: false, found: `${path} cannot be read`, mend };
-    const programs = spec.argv.slice(0, spec.argv.indexOf("kernel") < 0 ? 1 : spec.argv.indexOf("kernel"));
+    const programs = spec.argv.slice(0, Math.max(1, spec.argv.indexOf("kernel")));
     if (!isAbsolute(programs[0] ?? "")) {
       return {
         what,
