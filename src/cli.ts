@@ -36,7 +36,8 @@ program
   .description("say what was read, what was set aside and why, and what to do")
   .argument("<folder>", "study folder")
   .option("--json", "print the report for machines")
-  .action(async (folder: string, options: { json?: boolean }) => {
+  .option("--out <folder>", "write a page to read, and the rows that were set aside, into a folder")
+  .action(async (folder: string, options: { json?: boolean; out?: string }) => {
     process.exitCode = await checkFolder(folder, options, process);
   });
 

@@ -8,10 +8,10 @@ export interface NewFile {
 
 /**
  * The files of an empty study: `study.json` with what must be decided left open as null, and one CSV file per table that holds its header only.
- * Nothing is written. The folder can be read as it is; `whatToFillIn` says what it still needs.
+ * Nothing is written; `study.schema.json`, which `study.json` points editors to, is `studySchema`. The folder can be read as it is; `whatToFillIn` says what it still needs.
  */
 export function newStudyFiles(name: string): readonly NewFile[] {
-  const study = { name, gaugeDay: null, asOf: null, settings: {}, weather: [] };
+  const study = { $schema: "./study.schema.json", name, gaugeDay: null, asOf: null, settings: {}, weather: [] };
   const tables = fileTables.map(({ file, columns }) => ({
     path: file,
     text: `${columns.map((column) => column.name).join(",")}\n`,

@@ -6,6 +6,9 @@ import type { StudyJson } from "./StudyJson.js";
 import type { Zod } from "./Zod.js";
 
 const MOST_DAYS = 3660;
+// For editors: a little laxer than the checks beside which they stand.
+const DAY = "^\\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\\d|3[01])$";
+const INSIDE = "^(?![/\\\\]|[A-Za-z]:)(?!(.*[/\\\\])?\\.\\.([/\\\\]|$)).*\\S";
 
 /**
  * The schema of `study.json`: strict, so that a misspelt key is refused and not passed over. The part that maps files is large; given the keys that a text
@@ -15,13 +18,16 @@ const MOST_DAYS = 3660;
  */
 export function studyJsonSchema(zod: Zod, mentioned: ReadonlySet<string> | null = null): ZodType<StudyJson> {
   const { z } = zod;
-  const name = z.string().trim().min(1).max(200);
+  const name = z.string().trim().min(1).max(200).meta({ pattern: "\\S" });
   const days = (least: number) => z.number().int().min(least).max(MOST_DAYS);
   const proportion = z.number().gt(0).lt(1);
   const gaugeDay = z.enum(["ends_on_date", "starts_on_date", "calendar_day"]);
-  const date = z.string().refine((text) => dayNumber(text) !== null, "a calendar day such as 2024-03-05 is expected");
+  const date = z
+    .string()
+    .refine((text) => dayNumber(text) !== null, "a calendar day such as 2024-03-05 is expected")
+    .meta({ pattern: DAY });
   const inside = (file: string) => !/^([/\\]|[a-z]:)|(^|[/\\])\.\.([/\\]|$)|\0/i.test(file);
-  const file = name.refine(inside, "a file inside the study folder is expected");
+  const file = name.refine(inside, "a file inside the study folder is expected").meta({ pattern: INSIDE });
   const settings = z.strictObject({
     caseGrade: z.literal([1, 2, 3]),
     level: proportion,

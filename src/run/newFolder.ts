@@ -1,13 +1,15 @@
 import { stat } from "node:fs/promises";
 import { basename, join, resolve } from "node:path";
 import { newStudyFiles } from "../read/newStudyFiles.js";
+import { studySchema } from "../read/studySchema.js";
 import { StudyError } from "../study/StudyError.js";
 import { exitCodes } from "./exitCodes.js";
 import type { Terminal } from "./Terminal.js";
 import { writeFileWhole } from "./writeFileWhole.js";
 
 /**
- * The command `new`: writes a study folder with `study.json` and CSV files that hold only their headers. A file that is already
+ * The command `new`: writes a study folder with `study.json` the JSON Schema it
+ * is held to, and CSV files that hold only their headers. A file that is already
  * there is never written over. Returns the exit code.
  *
  * @throws StudyError when one of the files exists or the folder cannot be written.
@@ -15,7 +17,8 @@ import { writeFileWhole } from "./writeFileWhole.js";
  * @private
  */
 export async function newFolder(folder: string, terminal: Terminal): Promise<number> {
-  const files = newStudyFiles(basename(resolve(folder)));
+  const schema = { path: "study.schema.json", text: `${JSON.stringify(await studySchema(), null, 1)}\n` };
+  const files = [...newStudyFiles(basename(resolve(folder))), schema];
   for (const { path } of files) {
     if (await exists(join(folder, path))) {
       throw new StudyError(

@@ -1,7 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { mkdir, open, realpath, rename, rm, stat } from "node:fs/promises";
 import { basename, dirname, join } from "node:path";
-import { StudyError } from "../study/StudyError.js";
+import { writeRefusal } from "./writeRefusal.js";
 
 /** The file a path stands for: where a symbolic link leads, else the path itself. */
 async function fileBehind(path: string): Promise<string> {
@@ -46,22 +46,6 @@ async function syncFolder(folder: string): Promise<void> {
   }
 }
 
-function refusal(path: string, fault: unknown): StudyError {
-  const code = (fault as NodeJS.ErrnoException).code ?? "unknown";
-  const reasons: Readonly<Record<string, readonly [string, string]>> = {
-    EACCES: ["there is no permission to write there", "Choose another folder, or change who may write to this one."],
-    EPERM: ["there is no permission to write there", "Choose another folder, or close the program that holds the file open."],
-    EROFS: ["the disk cannot be written to", "Choose a folder on another disk."],
-    ENOSPC: ["the disk is full", "Make room and run it again; the old file, if there was one, is untouched."],
-    EISDIR: ["it is a folder", "Give the name of a file."],
-    ENOTDIR: ["one of the folders on the way is a file", "Check the path."],
-    EEXIST: ["one of the folders on the way is a file", "Check the path."],
-    ENAMETOOLONG: ["the name is too long", "Choose a shorter name."],
-  };
-  const [reason, hint] = reasons[code] ?? [`the system answered ${code}`, "Check the path and the disk."];
-  return new StudyError("cannot_write", `The file ${path} could not be written: ${reason}.`, hint);
-}
-
 /**
  * Writes a file whole or not at all: to a new file beside it, through to the disk, then renamed into place. Whoever opens
  * the path sees the old content or the new, never a part, also when the program is killed half-way (a `.tmp` file may then be
@@ -79,7 +63,7 @@ export async function writeFileWhole(path: string, data: string | Uint8Array): P
     await rename(temporary, target);
   } catch (fault) {
     await rm(temporary, { force: true }).catch(() => undefined);
-    throw refusal(path, fault);
+    throw writeRefusal(path, fault);
   }
   await syncFolder(folder);
 }

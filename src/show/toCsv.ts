@@ -1,3 +1,5 @@
+import { csvCell } from "./csvCell.js";
+import { isFormula } from "./isFormula.js";
 import type { Table, TableCell, TableColumn } from "../chart/Table.js";
 
 /**
@@ -30,7 +32,5 @@ function cell(value: TableCell): string {
 }
 
 function text(value: string): string {
-  const harmless = /^[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/.test(value) ? `'${value}` : value;
-  // Semicolons and tabs too: a spreadsheet set to another delimiter would split the cell and run what follows.
-  return /[",;\t\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+  return csvCell(isFormula(value) ? `'${value}` : value);
 }

@@ -1,14 +1,11 @@
 import { escapeHtml } from "./escapeHtml.js";
 import { answerHtml } from "./html/answerHtml.js";
-import { pageStyle } from "./html/pageStyle.js";
+import { pageFrame } from "./html/pageFrame.js";
 import { scrollHtml } from "./html/scrollHtml.js";
 import { tableHtml } from "./html/tableHtml.js";
 import type { Page } from "./Page.js";
 import { reportTables } from "./reportTables.js";
 import { settingsTable } from "../answer/settingsTable.js";
-
-// Nothing may be loaded and nothing may run, whatever a horse is called.
-const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none'; form-action 'none'";
 
 /**
  * A page that needs nothing else: no script, no network, drawings inside, the numbers behind every chart. Made to be read on a phone,
@@ -19,14 +16,7 @@ export async function toHtmlPage(page: Page): Promise<string> {
   for (const [index, answer] of page.answers.entries()) sections.push(await answerHtml(answer, idOf(index)));
   const { made } = page;
   const compact = page.compact === true;
-  return [
-    `<!DOCTYPE html>`,
-    `<html lang="en-GB">`,
-    `<head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">`,
-    `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
-    `<title>${escapeHtml(page.title)}</title>`,
-    `<style>${pageStyle}</style></head>`,
-    compact ? `<body class="compact">` : `<body>`,
+  return pageFrame(page.title, [
     `<header><h1>${escapeHtml(page.title)}</h1>`,
     ...page.intro.map((paragraph) => `<p>${escapeHtml(paragraph)}</p>`),
     `<p class="about">Study: ${escapeHtml(made.study)}. Made on ${escapeHtml(made.on)}.</p></header>`,
@@ -38,10 +28,7 @@ export async function toHtmlPage(page: Page): Promise<string> {
     ...(compact ? [] : [tablesSection("settings", "What the answers rest on", [settingsTable(made.settings, page.settings)])]),
     `</main>`,
     `<footer>${compact ? settingsLine(page) : ""}<p>Made with ${escapeHtml(made.program)} on ${escapeHtml(made.on)} from the study ${escapeHtml(made.study)}.</p></footer>`,
-    `</body>`,
-    `</html>`,
-    ``,
-  ].join("\n");
+  ]);
 }
 
 function idOf(index: number): string {

@@ -65,6 +65,8 @@ function badNumber(column: Column, text: string, issue: string, { converted = nu
   }
   const whole = column.type === "integer" && issue !== "invalid_format";
   if (whole) return cellFault(column, "not_whole", `${quoted(text)} is not a whole number`, "Write a whole number.");
+  const word = 'Write a number, or say under "words" in study.json what it means.';
+  if (!/\d/.test(text)) return cellFault(column, "not_a_number", `${quoted(text)} is not a number`, word);
   const usual = /^-?\d+,\d+$/.test(text)
     ? 'Write a decimal point, or say "decimal": "," in study.json.'
     : `Write a number alone, without its unit${unit(column) === "" ? "" : ` (${column.unit ?? ""})`}.`;
