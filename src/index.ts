@@ -39,6 +39,7 @@ export { newStudyFiles } from "./read/newStudyFiles.js";
 export type { NewFile } from "./read/newStudyFiles.js";
 export { readStudy } from "./read/readStudy.js";
 export type { ReadOptions } from "./read/readStudy.js";
+export { studySchema } from "./read/studySchema.js";
 export { studyVerdict } from "./read/studyVerdict.js";
 export { whatToFillIn } from "./read/whatToFillIn.js";
 
@@ -362,6 +363,8 @@ export { show } from "./show/show.js";
 export type { Displayable } from "./show/show.js";
 export { toCalendar } from "./show/toCalendar.js";
 export type { CalendarEvent, CalendarOptions } from "./show/toCalendar.js";
+export { toCheckPage } from "./show/toCheckPage.js";
+export type { CheckPage } from "./show/toCheckPage.js";
 export { toCsv } from "./show/toCsv.js";
 export { toFrame } from "./show/toFrame.js";
 export type { Frame } from "./show/toFrame.js";
