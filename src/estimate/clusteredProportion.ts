@@ -1,12 +1,17 @@
 import { clopperPearsonInterval } from "./clopperPearsonInterval.js";
 import type { ClusterCount } from "./ClusterCount.js";
 import { clusterCorrelation } from "./clusterCorrelation.js";
+import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
 import { requireClusters } from "./numeric/requireClusters.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { surveyLimits } from "./numeric/surveyLimits.js";
 import { tQuantile } from "./numeric/tQuantile.js";
 import { wilsonLimits } from "./numeric/wilsonLimits.js";
+
+/** How limits of a proportion of clustered things are made; see `clusteredProportion`. */
+export type ClusteredIntervalKind = "wilson" | "logit" | "wald" | "arcsine" | "likelihood" | "beta";
 
 /** A proportion of clustered things. */
 export interface ClusteredProportion extends Interval {
@@ -17,7 +22,7 @@ export interface ClusteredProportion extends Interval {
   readonly designEffect: number | null;
   /** Analysis-of-variance intraclass correlation; null when it cannot be had. */
   readonly icc: number | null;
-  /** Number of independent things that would be as sure; the one `lower` and `upper` rest on. */
+  /** Number of independent things that would be as sure; the one Wilson limits rest on. */
   readonly effectiveN: number | null;
   /** Interval on the logit scale with Student's t on clusters - 1 degrees of freedom; null limits as for `lower`. */
   readonly logitT: { readonly lower: number | null; readonly upper: number | null };
@@ -37,12 +42,17 @@ interface Limits {
  * for members of a cluster being alike.
  *
  * Method: all cases over all observations. The variance is that of a ratio between clusters,
- * K/(K-1) x sum (y_i - n_i p)^2 / N^2; over the binomial variance p(1-p)/N it gives the design effect. `lower` and `upper` are
- * the Wilson score interval on the effective number N / design effect, where a design effect below 1 counts as 1. `logitT`
- * takes the same variance to the logit scale and Student's t on K-1 degrees of freedom; it is the wider one when clusters are
- * few. When no spread between clusters is left to measure, the rule is: all or none are cases, exact (Clopper-Pearson) limits
- * on the number of clusters, which hold however alike the members of a cluster are; every cluster has the same proportion,
- * Wilson limits with design effect 1. `note` then says so, `se` and `designEffect` are null and both intervals are the same.
+ * K/(K-1) x sum (y_i - n_i p)^2 / N^2; over the binomial variance p(1-p)/N it gives the design effect. (Programs that take the
+ * binomial variance over N-1 give a design effect (N-1)/N times ours.) `lower` and `upper` are by `interval`: `wilson`, the default, the
+ * Wilson score interval on the effective number N / design effect, where a design effect below 1 counts as 1. The others use Student's t
+ * on K-1 degrees of freedom and are wider when clusters are few: `logit`, `wald` and `arcsine` take the standard error to that scale
+ * (plain and arcsine limits are cut at 0 and 1); `likelihood` holds the binomial deviance, over its dispersion N/(N-1), below t^2 x
+ * design effect; `beta` is the Clopper-Pearson interval on the effective number, that times (t on N-1 / t on K-1)^2 (Korn and
+ * Graubard). `logitT` has the logit limits beside any of them.
+ *
+ * When no spread between clusters is left to measure, the rule, whatever `interval`, is: all or none are cases, exact
+ * (Clopper-Pearson) limits on the number of clusters, which hold however alike the members of a cluster are; every cluster has the same
+ * proportion, Wilson limits with design effect 1. `note` then says so, `se` and `designEffect` are null and both intervals are the same.
  *
  * Missing: whoever counts leaves the missing out of `n`. Clusters without an observation do not count. With one cluster there
  * is an estimate and no interval.
@@ -54,8 +64,9 @@ interface Limits {
  */
 export function clusteredProportion(
   clusters: readonly ClusterCount[],
-  options: { readonly level?: number } = {},
+  options: { readonly level?: number; readonly interval?: ClusteredIntervalKind } = {},
 ): ClusteredProportion {
+  const interval = requireKind(options.interval ?? "wilson");
   const level = requireLevel(options.level ?? 0.95);
   const filled = requireClusters(clusters);
   const { icc, n, cases } = clusterCorrelation(filled);
@@ -84,21 +95,35 @@ export function clusteredProportion(
   }
   const se = Math.sqrt(variance);
   const effectiveN = n / Math.max(1, designEffect);
+  const scale = { p, se, n, effectiveN, level, t: tQuantile((1 + level) / 2, k - 1) };
+  const limits = interval === "wilson" ? wilsonLimits(p, effectiveN, z) : surveyLimits[interval](scale);
+  const floored = interval === "wilson" || interval === "likelihood" || interval === "beta";
   return {
     ...base,
-    ...wilsonLimits(p, effectiveN, z),
+    ...limits,
     se,
     designEffect,
     effectiveN,
-    logitT: logitLimits(p, se, tQuantile((1 + level) / 2, k - 1)),
-    method: `Wilson score interval on the effective number of observations, ${k} clusters`,
-    note: designEffect < 1 ? "The design effect is below 1 and was counted as 1." : null,
+    logitT: surveyLimits.logit(scale),
+    method: `${WORDS[interval]}, ${k} clusters`,
+    note: designEffect < 1 && floored ? "The design effect is below 1 and was counted as 1." : null,
   };
 }
 
-function logitLimits(p: number, se: number, t: number): Limits {
-  const centre = Math.log(p / (1 - p));
-  const reach = (t * se) / (p * (1 - p));
-  const back = (x: number): number => 1 / (1 + Math.exp(-x));
-  return { lower: Math.min(p, back(centre - reach)), upper: Math.max(p, back(centre + reach)) };
+const WORDS: Readonly<Record<ClusteredIntervalKind, string>> = {
+  wilson: "Wilson score interval on the effective number of observations",
+  logit: "Interval by t on the logit scale",
+  wald: "Wald interval by t",
+  arcsine: "Interval by t on the arcsine scale",
+  likelihood: "Likelihood interval by t, deviance over the design effect",
+  beta: "Korn-Graubard exact interval on the effective number of observations",
+};
+
+function requireKind(kind: ClusteredIntervalKind): ClusteredIntervalKind {
+  if (Object.hasOwn(WORDS, kind)) return kind;
+  throw new EstimateError(
+    "out_of_range",
+    `There is no interval "${String(kind)}" of a clustered proportion.`,
+    `Ask for one of ${Object.keys(WORDS).join(", ")}.`,
+  );
 }

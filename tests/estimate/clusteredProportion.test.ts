@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { ClusterCount } from "../../src/estimate/ClusterCount.js";
 import { clopperPearsonInterval } from "../../src/estimate/clopperPearsonInterval.js";
 import { clusteredProportion } from "../../src/estimate/clusteredProportion.js";
 import { tQuantile } from "../../src/estimate/numeric/tQuantile.js";
@@ -49,10 +50,42 @@ test("the error and the logit limits are those of an independence GEE by geepack
   expectNear([r.logitT.lower, r.logitT.upper], closedForm("bacteria logit limits"), 1e-7);
 });
 
+// R 4.2.2 and survey 4.1-1: svyciprop(~ sick, design, method = "asin", "beta", "likelihood") of the animals of all periods, 14 degrees of
+// freedom.
+test("other intervals of R package survey", () => {
+  const limits = (interval: "wald" | "logit" | "arcsine" | "beta" | "likelihood") => {
+    const { lower, upper } = clusteredProportion(cattleHerds(false), { interval });
+    return [lower, upper];
+  };
+  expectNear(limits("arcsine"), [0.0726592598, 0.1715626508], 1e-9);
+  expectNear(limits("beta"), [0.07236405269, 0.17738776126], 1e-9);
+  expectNear(limits("wald"), [0.0679291477159, 0.167225246583], 1e-10);
+  expectNear(limits("logit"), [0.0762729201725, 0.176963989516], 1e-10);
+  // Three parts in 100,000 off: survey reads its limits off a spline through points of the profile. The second pair is the root itself, by
+  // uniroot(function(q) 2 * 842 * (p * log(p / q) + (1 - p) * log((1 - p) / (1 - q))) * 841 / 842 - qt(.975, 14)^2 * deff).
+  expectNear(limits("likelihood"), [0.07401949215, 0.17315537614], 3e-5);
+  expectNear(limits("likelihood"), [0.074021130442, 0.173157556686], 1e-10);
+});
+
+test("the design effect of R package survey takes the binomial variance over n - 1", () => {
+  const { designEffect, n } = clusteredProportion(cattleHerds(false));
+  expectNear([(designEffect! * (n - 1)) / n], [4.34342514137], 1e-11);
+});
+
+test("standard errors of independent animals, to compare", () => {
+  const independent = (herds: ClusterCount[]) => {
+    const { se, designEffect } = clusteredProportion(herds);
+    return se! / Math.sqrt(designEffect!);
+  };
+  expectNear([independent(cattleHerds(false)), independent(cattleHerds(true))], [0.0111005338865, 0.0248214752833], 1e-11);
+  expectNear([independent(swabs()), independent(wheeze())], [0.0267354094546, 0.00774161502296], 1e-11);
+});
+
 test("litters of rats, by R package aod", () => {
   const { se, designEffect } = clusteredProportion(litters.control);
   const treated = clusteredProportion(litters.treated);
   expectNear([se! ** 2, designEffect], [0.000709941185146, 1.23249539431], 1e-10);
+  expectNear([se, treated.se], [0.026644721525, 0.0692260782312], 1e-11);
   expectNear([treated.se! ** 2, treated.designEffect], [0.00479224990727, 3.95286062596], 1e-10);
 });
 
@@ -105,6 +138,18 @@ const cluster = fc
 const herd = fc.array(cluster, { minLength: 2, maxLength: 25 });
 
 describe("for any clusters", () => {
+  test("every kind of interval holds the estimate and stays within 0 and 1", () => {
+    const kinds = fc.constantFrom("wilson", "logit", "wald", "arcsine", "likelihood", "beta");
+    fc.assert(
+      fc.property(herd, kinds, fc.constantFrom(0.5, 0.95, 0.9999), (clusters, interval, level) => {
+        const { estimate, lower, upper, method } = clusteredProportion(clusters, { interval, level });
+        expect(0 <= lower! && lower! <= estimate && estimate <= upper! && upper! <= 1).toBe(true);
+        expect(upper).toBeGreaterThan(lower!);
+        expect(method).not.toBe("");
+      }),
+    );
+  });
+
   test("both intervals hold the estimate, stay within 0 and 1 and have a width", () => {
     fc.assert(
       fc.property(herd, (clusters) => {
@@ -145,6 +190,10 @@ describe("for any clusters", () => {
       }),
     );
   });
+});
+
+test("a kind of interval there is not", () => {
+  expect(faultCode(() => clusteredProportion(clustersOf("1/4 2/4"), { interval: "exact" as "beta" }))).toBe("out_of_range");
 });
 
 test.each([

@@ -44,10 +44,40 @@ test("with time at risk and at 90 %", () => {
   expectNear([horses.estimate * 100, horses.lower * 100, horses.upper * 100], [1.21506683, 0.68006368, 2.00406795], 1e-8);
 });
 
+// survival 3.5-3: cipoisson(8, 10, method = "anscombe"). Byar's formula by R 4.2.2: x * (1 - 1 / (9 * x) - z / (3 * sqrt(x)))^3 and the same
+// with x + 1 and +.
+test("Anscombe's and Byar's limits", () => {
+  const limits = (events: number, time: number, interval: "anscombe" | "byar", level = 0.95) => {
+    const { lower, upper } = incidenceRate(events, time, { interval, level });
+    return [lower, upper];
+  };
+  expectNear(limits(8, 10, "anscombe"), [0.3335229415, 1.5674281303], 1e-9);
+  expectNear(limits(15, 1, "byar"), [8.38926401321, 24.7416313432], 1e-11);
+  // Below these the formulas leave the range of a rate: at 0 events there is no root, and cubes turn negative.
+  expectNear(limits(0, 1, "anscombe"), [0, (Math.sqrt(7 / 8) + 1.959963984540054 / 2) ** 2], 1e-12);
+  expectNear(limits(0, 1, "byar"), [0, (1 - 1 / 9 + 1.959963984540054 / 3) ** 3], 1e-12);
+  expectNear([limits(1, 1, "byar", 0.9999)[0], limits(1, 1, "anscombe", 0.9999)[0]], [0, 0], 0);
+  expect(faultCode(() => incidenceRate(1, 1, { interval: "wald" as "byar" }))).toBe("out_of_range");
+});
+
 test.each(closedFormCases("rate ").filter((name) => !name.startsWith("ratio")))("%s by R's poisson.test", (name) => {
   const [events, time, level] = name.split(/[/ ]/).map(Number) as [number, number, number];
   const { lower, upper } = incidenceRate(events, time, { level });
   expectNear([lower, upper], closedForm(`rate ${name}`), 1e-11);
+});
+
+test("approximate limits hold the rate and lie near the exact ones when events are many", () => {
+  const interval = fc.constantFrom("anscombe", "byar");
+  fc.assert(
+    fc.property(fc.integer({ min: 0, max: 3000 }), interval, fc.double({ min: 0.01, max: 0.9999 }), (events, interval, level) => {
+      const { estimate, lower, upper } = incidenceRate(events, 2, { interval, level });
+      expect(0 <= lower && lower <= estimate && estimate < upper).toBe(true);
+    }),
+  );
+  for (const interval of ["anscombe", "byar"] as const) {
+    const [near, exact] = [incidenceRate(2000, 1, { interval }), incidenceRate(2000, 1)];
+    expectNear([near.lower, near.upper], [exact.lower, exact.upper], 5e-4);
+  }
 });
 
 test("limits hold the rate, widen with the level and scale with the time", () => {

@@ -10,6 +10,12 @@ test("admissions by department", () => {
   expectNear([statistic, df, p], [17.90171247, 5, 0.00307214231], 1e-8);
 });
 
+// R 4.2.2, metafor 3.8-1: rma.mh(measure = "OR", correct = FALSE)$QE.
+test("about the Mantel-Haenszel odds ratio", () => {
+  expectNear([woolfTest(admissions, { about: 0.904696828259 }).statistic], [17.9986286385], 1e-10);
+  expect(faultCode(() => woolfTest(admissions, { about: 0 }))).toBe("out_of_range");
+});
+
 test("with an empty cell anywhere 1/2 is added to every cell", () => {
   const halves = rabbits.map(({ a, b, c, d }) => [a + 0.5, b + 0.5, c + 0.5, d + 0.5] as const);
   const logs = halves.map(([a, b, c, d]) => Math.log((a * d) / (b * c)));
