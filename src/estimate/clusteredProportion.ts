@@ -123,7 +123,7 @@ function requireKind(kind: ClusteredIntervalKind): ClusteredIntervalKind {
   if (Object.hasOwn(WORDS, kind)) return kind;
   throw new EstimateError(
     "out_of_range",
-    `There is no interval "${String(kind)}" of a clustered proportion.`,
+    `There is no interval "${kind}" of a clustered proportion.`,
     `Ask for one of ${Object.keys(WORDS).join(", ")}.`,
   );
 }

@@ -40,7 +40,7 @@ export function incidenceRate(
   if (!Object.hasOwn(poissonLimits, interval)) {
     throw new EstimateError(
       "out_of_range",
-      `There is no interval "${String(interval)}" of a rate.`,
+      `There is no interval "${interval}" of a rate.`,
       `Ask for one of ${Object.keys(poissonLimits).join(", ")}.`,
     );
   }
