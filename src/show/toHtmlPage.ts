@@ -19,7 +19,8 @@ export async function toHtmlPage(page: Page): Promise<string> {
   return pageFrame(page.title, [
     `<header><h1>${escapeHtml(page.title)}</h1>`,
     ...page.intro.map((paragraph) => `<p>${escapeHtml(paragraph)}</p>`),
-    `<p class="about">Study: ${escapeHtml(made.study)}. Made on ${escapeHtml(made.on)}.</p></header>`,
+    ...(compact ? [] : [`<p class="about">Study: ${escapeHtml(made.study)}. Made on ${escapeHtml(made.on)}.</p>`]),
+    `</header>`,
     ...(page.cautions.length === 0 ? [] : [first(page.cautions)]),
     ...(compact || page.answers.length < 2 ? [] : [contents(page)]),
     `<main>`,

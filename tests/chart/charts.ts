@@ -1,3 +1,4 @@
+import { feetOverTimeChart } from "../../src/chart/feetOverTimeChart.js";
 import { frontHindShapeChart } from "../../src/chart/frontHindShapeChart.js";
 import { intervalKeepingChart } from "../../src/chart/intervalKeepingChart.js";
 import { prevalenceByBandChart } from "../../src/chart/prevalenceByBandChart.js";
@@ -62,6 +63,15 @@ export const bandOptions = frozen({
   caseDefinition: "grade 1 or more",
 });
 
+const feet = ["near fore", "off fore", "near hind", "off hind"];
+
+export const looks = frozen(
+  feet.flatMap((foot, at) => [
+    { visit: "6 Jan 2025", foot, grade: at, notSeen: false, vet: at === 3 },
+    { visit: "17 Feb 2025", foot, grade: null, notSeen: at === 0, vet: false },
+  ]),
+);
+
 /** Every kind of chart, and each with one row and with none. */
 export const charts: readonly (readonly [string, Chart])[] = [
   ["rain and thrush", rainAndThrushChart(months, rainOptions)],
@@ -74,6 +84,9 @@ export const charts: readonly (readonly [string, Chart])[] = [
   ["front and hind shape", frontHindShapeChart(horses, shapeOptions)],
   ["front and hind shape, one horse", frontHindShapeChart(horses.slice(0, 1), { ...shapeOptions, medians: null })],
   ["front and hind shape, no horse", frontHindShapeChart([], { ...shapeOptions, medians: null })],
+  ["feet over time", feetOverTimeChart(looks, { feet })],
+  ["feet over time, one visit", feetOverTimeChart(looks.slice(0, 1), { feet })],
+  ["feet over time, no visit", feetOverTimeChart([], { feet })],
   ["prevalence by band", prevalenceByBandChart(bands, bandOptions)],
   ["prevalence by band, one band", prevalenceByBandChart(bands.slice(0, 1), bandOptions)],
   ["prevalence by band, no band", prevalenceByBandChart([], bandOptions)],

@@ -90,22 +90,23 @@ footer { border-top: 2px solid var(--rule); margin-top: 2.5rem; padding-top: 0.7
   summary::-webkit-details-marker { display: none; }
   .compact { page: sheet; font-size: 9pt; line-height: 1.3; }
   .compact h1 { font-size: 16pt; margin-bottom: 1mm; }
-  .compact h2 { font-size: 11.5pt; margin-bottom: 1mm; }
-  .compact h3 { font-size: 9pt; }
+  .compact h2 { font-size: 10.5pt; margin-bottom: 0.5mm; }
   .compact p { margin-bottom: 1mm; }
   .compact .about, .compact footer, .compact .note, .compact figcaption { font-size: 8pt; }
-  .compact .sentence { font-size: 9.5pt; line-height: 1.3; }
-  .compact table { font-size: 8pt; line-height: 1.2; margin: 3mm 0 1mm; }
+  .compact .sentence { font-size: 8.5pt; line-height: 1.25; }
+  .compact table { font-size: 7.5pt; line-height: 1.2; margin: 1.5mm 0 1mm; }
   .compact caption { padding-bottom: 0.5mm; }
   .compact th, .compact td { padding: 0.3mm 2mm; }
-  .compact li { margin: 0; }
-  .compact ul { margin-bottom: 1mm; }
-  .compact .first { padding: 1.5mm 3mm 0.5mm; margin: 2mm 0; }
-  .compact .first h2 { font-size: 10pt; }
-  .compact .cautions { margin: 1.5mm 0; padding-left: 2.5mm; }
-  .compact main > section { margin-top: 3mm; padding-top: 1.5mm; border-top-width: 1px; }
-  .compact figure { margin: 1.5mm 0; }
+  .compact .first { padding: 1mm 2mm; margin: 1.5mm 0; }
+  .compact .first ul, .compact .cautions ul { margin: 0; }
+  .compact main > section { margin-top: 2.5mm; padding-top: 1.5mm; border-top-width: 1px; }
+  .compact figure { margin: 1mm 0; }
   .compact footer { margin-top: 3mm; padding-top: 1mm; border-top-width: 1px; }
-  .compact details { display: none; }
+  .compact .drawing svg { max-height: 40mm; }
+  .compact .first ul, .compact .cautions ul { list-style: none; padding: 0; }
+  .compact .first h2, .compact .cautions h3 { float: left; margin: 0 2mm 0 0; font-size: 8pt; line-height: 1.3; }
+  .compact .first li, .compact .cautions li { display: inline; font-size: 8pt; }
+  .compact .cautions { border-left-width: 1mm; padding-left: 2mm; margin: 1mm 0; }
+  .compact figcaption, .compact details { display: none; }
 }
 `;
