@@ -24,9 +24,10 @@ export interface FeetOverTimeOptions {
 
 // Dark enough under black figures (4.5 to 1 and more), and apart in grey print.
 const shades = ["#eef1f0", palette.yellow, palette.orange, palette.vermillion] as const;
-const columnPx = 54;
+const columnPx = 56;
 const rowPx = 22;
 const narrowestPx = 560;
+const yearBelow = "[slice(datum.label, 0, -5), slice(datum.label, -4)]";
 
 /**
  * Thrush grades of the feet of one horse: a column for each visit in the order of the rows, a row for each foot. The grade is written in; a
@@ -45,7 +46,7 @@ export function feetOverTimeChart(rows: readonly FeetOverTimeRow[], options: Fee
     type: "nominal",
     sort: visits,
     title: "Visit",
-    axis: { ...axis, labelAngle: visits.length > 7 ? -35 : 0, labelPadding: 6, titleAnchor: "start" },
+    axis: { ...axis, labelAngle: 0, labelPadding: 6, labelExpr: yearBelow, titleAnchor: "start" },
   };
   const aboveItsLabels = { titleAngle: 0, titleAlign: "right", titleBaseline: "bottom", titleX: -8, titleY: -4 };
   const y = { field: "foot", type: "nominal", sort: feet, title: "Foot", axis: { ...axis, ...aboveItsLabels, labelPadding: 8 } };
@@ -56,7 +57,7 @@ export function feetOverTimeChart(rows: readonly FeetOverTimeRow[], options: Fee
   return chartOf({
     title,
     explained: [
-      "Figures: grade; dash: not graded; cross: not looked at. Heavy edge: a finding of that day is the vet's. Columns are visits, not equal times.",
+      "Dash: not graded. Cross: not looked at. Heavy edge: a finding of that day is the vet's. Columns are visits, not equal times.",
     ],
     reading: readingOf(rows, feet),
     table,

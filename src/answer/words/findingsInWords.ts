@@ -20,7 +20,7 @@ const mostLetters = 60;
 const plain = (code: string) => code.replaceAll("_", " ");
 
 function cut(text: string): string {
-  const letters = [...text];
+  const letters = Array.from(text);
   return letters.length <= mostLetters ? text : `${letters.slice(0, mostLetters - 1).join("")}…`;
 }
 
