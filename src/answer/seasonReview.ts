@@ -1,6 +1,7 @@
 import { asOfDate } from "../derive/asOfDate.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { fabricChecked } from "./fabricChecked.js";
 import { feetSeen } from "./feetSeen.js";
 import { forTheVet } from "./forTheVet.js";
 import { frontAndHind } from "./frontAndHind.js";
@@ -42,6 +43,6 @@ export function seasonReview(study: Study): Review {
     unanswered: replies.filter((reply) => reply.kind === "not_enough_data"),
     cautions: generalCautions,
     settings: study.settings,
-    report: study.report,
+    report: fabricChecked(study).report,
   };
 }

@@ -12,6 +12,7 @@ import type { Study } from "../study/Study.js";
 import type { Yard } from "../study/Yard.js";
 import type { YardChange } from "../study/YardChange.js";
 import { tableSources } from "./mapping/tableSources.js";
+import { withoutOtherAnimals } from "./otherAnimals/withoutOtherAnimals.js";
 import { issueLog } from "./report/issueLog.js";
 import { messages } from "./report/messages.js";
 import { refusals } from "./report/refusals.js";
@@ -60,7 +61,8 @@ const FARTHEST_AHEAD_MS = 14 * 3_600_000;
  *
  * Every row of every file ends accepted or set aside, with the reason in `report`; missing cells are null. Only `study.json` and `visits.csv`
  * are needed; of any other file that is not there the report says what cannot be answered. A horses.csv or yards.csv without rows
- * is taken as not given, so that names are not checked against it. The same folder gives the same study.
+ * is taken as not given, so that names are not checked against it. Rows that do not look like the feet of a horse, by two signs or more, are set
+ * aside when all is read. The same folder gives the same study.
  *
  * @throws StudyError when the folder, `study.json` or a file as a whole cannot be used; the message says where, the hint what to do.
  */
@@ -128,7 +130,7 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   const rowsRead = visitFiles.reduce((sum, input) => sum + input.rowsRead, 0);
   const flow = ofVisits.tally.flow({ read: rowsRead, accepted: visits.length, setAside: rowsRead - visits.length }, knownHorses);
   const report = { inputs, flow, counts: log.counts(), issues: log.issues(fileOrder) };
-  return {
+  return withoutOtherAnimals({
     name: json.name,
     settings,
     visits,
@@ -139,7 +141,7 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
     ...(gauges.length > 0 && { gauges }),
     outlines,
     report,
-  };
+  });
 }
 
 async function checkFolder(folder: string): Promise<void> {

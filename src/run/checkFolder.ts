@@ -1,4 +1,5 @@
 import { join } from "node:path";
+import { fabricChecked } from "../answer/fabricChecked.js";
 import { wrapped } from "../chart/parts/wrapped.js";
 import { readStudy } from "../read/readStudy.js";
 import { whatToFillIn } from "../read/whatToFillIn.js";
@@ -35,7 +36,9 @@ export async function checkFolder(folder: string, { json, out }: CheckOptions, t
   progress.show(`Reading ${folder}`);
   const rows = out === undefined ? null : await setAsideFiles(out);
   try {
-    const study = await readStudy(folder, rows === null ? {} : { setAside: rows.sink });
+    const read = await readStudy(folder, rows === null ? {} : { setAside: rows.sink });
+    progress.show("Looking at the fabric of the records");
+    const study = fabricChecked(read);
     const names = rows?.finish() ?? [];
     if (out !== undefined) await writeFileWhole(join(out, PAGE), pageOf(study, names));
     progress.clear();

@@ -1,0 +1,58 @@
+import type { FootSet } from "../derive/fabric/FootSet.js";
+import { footSets } from "../derive/fabric/footSets.js";
+import type { Issue } from "../study/Issue.js";
+import type { Study } from "../study/Study.js";
+import { copiedRows } from "./fabric/copiedRows.js";
+import { heapedDigits } from "./fabric/heapedDigits.js";
+import { identicalGauges } from "./fabric/identicalGauges.js";
+import { leftEqualsRight } from "./fabric/leftEqualsRight.js";
+import { marksOutOfStep } from "./fabric/marksOutOfStep.js";
+import { observerGradeShift } from "./fabric/observerGradeShift.js";
+import { poundsForKilograms } from "./fabric/poundsForKilograms.js";
+import { repeatedRows } from "./fabric/repeatedRows.js";
+import { reversedEnds } from "./fabric/reversedEnds.js";
+import { sameRowsTwoHorses } from "./fabric/sameRowsTwoHorses.js";
+import { spelledTwoWays } from "./fabric/spelledTwoWays.js";
+import { stuckGauges } from "./fabric/stuckGauges.js";
+import { swappedHorses } from "./fabric/swappedHorses.js";
+import { swappedLabels } from "./fabric/swappedLabels.js";
+import { swappedWallSides } from "./fabric/swappedWallSides.js";
+import { unitRuns } from "./fabric/unitRuns.js";
+import { unvaryingGrades } from "./fabric/unvaryingGrades.js";
+import { visitsWithoutRain } from "./fabric/visitsWithoutRain.js";
+
+const checks: readonly ((study: Study, sets: readonly FootSet[]) => readonly Issue[])[] = [
+  swappedLabels,
+  swappedHorses,
+  swappedWallSides,
+  reversedEnds,
+  marksOutOfStep,
+  unitRuns,
+  poundsForKilograms,
+  heapedDigits,
+  copiedRows,
+  repeatedRows,
+  leftEqualsRight,
+  sameRowsTwoHorses,
+  spelledTwoWays,
+  unvaryingGrades,
+  observerGradeShift,
+  stuckGauges,
+  identicalGauges,
+  visitsWithoutRain,
+];
+
+/**
+ * What a careful reader would doubt in a study that was read without a fault: labels that were probably exchanged, readings in other units,
+ * rounded, copied, or written twice, observers that never vary or see otherwise, gauges that stand still. All are warnings: nothing is
+ * changed. Each message holds the numbers it rests on, and each check its thresholds with their reason.
+ *
+ * Method: one function a check, in this folder. Rows that are no horse's feet are another matter: see `setAsideByFabric`, which should be
+ * called before.
+ *
+ * Missing: a check that has too little to go by says nothing, so silence proves nothing.
+ */
+export function fabricChecks(study: Study): readonly Issue[] {
+  const sets = footSets(study.visits);
+  return checks.flatMap((check) => check(study, sets));
+}

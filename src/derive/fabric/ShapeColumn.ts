@@ -1,0 +1,19 @@
+/** A measure of a foot as a column of `visits.csv`. */
+export interface ShapeColumn {
+  readonly field:
+    | "hoofWidthMm"
+    | "hoofLengthMm"
+    | "toeLengthMm"
+    | "heelHeightMm"
+    | "toeAngleDeg"
+    | "heelAngleDeg"
+    | "frogWidthMm"
+    | "frogLengthMm"
+    | "medialWallAngleDeg"
+    | "lateralWallAngleDeg";
+  readonly column: string;
+  readonly title: string;
+  readonly unit: "mm" | "deg";
+  /** To what step it is usually read. */
+  readonly step: number;
+}
