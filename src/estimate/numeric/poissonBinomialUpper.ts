@@ -18,7 +18,7 @@ export function poissonBinomialUpper(cases: number, probabilities: readonly numb
       const stays = count === cases ? chances[count]! : chances[count]! * (1 - p);
       chances[count] = stays + chances[count - 1]! * p;
     }
-    chances[0]! *= 1 - p;
+    chances[0] *= 1 - p;
   }
   return chances[cases]!;
 }
