@@ -1,27 +1,6 @@
+import type { OutlineFault } from "../study/OutlineFault.js";
 import type { OutlinePoint } from "../study/OutlinePoint.js";
-import type { PlanePoint } from "./PlanePoint.js";
-
-/** Something wrong with a traced outline. */
-export interface OutlineFault {
-  /** Short stable name, snake case. */
-  readonly code:
-    | "no_wall"
-    | "too_few_points"
-    | "unknown_point"
-    | "missing_landmark"
-    | "landmark_off_wall"
-    | "crossing"
-    | "long_step"
-    | "unlikely_size"
-    | "other_hand";
-  readonly ring: "wall" | "frog";
-  /** `unusable`: the ring is not to be used; `warning`: look at it. */
-  readonly severity: "unusable" | "warning";
-  /** One sentence: what was found. */
-  readonly message: string;
-  /** One sentence: what to do about it. */
-  readonly hint: string;
-}
+import type { PlanePoint } from "../study/PlanePoint.js";
 
 /** One tracing of one foot: its rings with the points in order, its landmarks, and what is wrong with it. */
 export interface TracedOutline extends Pick<

@@ -1,4 +1,4 @@
-import type { PlanePoint } from "./PlanePoint.js";
+import type { PlanePoint } from "../study/PlanePoint.js";
 import { ringArea } from "./ringArea.js";
 import type { TracedOutline } from "./TracedOutline.js";
 

@@ -1,4 +1,4 @@
-import type { PlanePoint } from "./PlanePoint.js";
+import type { PlanePoint } from "../study/PlanePoint.js";
 
 /** Area within a closed ring, square mm; positive when it runs anticlockwise (shoelace formula). */
 export function ringArea(ring: readonly PlanePoint[]): number {

@@ -1,13 +1,15 @@
+import { outlineFaults } from "../read/outlines/outlineFaults.js";
+import { type TracingParts, tracingParts } from "../read/outlines/tracingParts.js";
 import { grouped } from "../study/grouped.js";
+import type { OutlineFault } from "../study/OutlineFault.js";
 import type { OutlinePoint } from "../study/OutlinePoint.js";
 import type { Study } from "../study/Study.js";
 import { byVisit } from "./byVisit.js";
 import { footEnd } from "./footEnd.js";
 import { footSide } from "./footSide.js";
-import { outlineFaults } from "./outlineFaults.js";
-import type { PlanePoint } from "./PlanePoint.js";
+import type { PlanePoint } from "../study/PlanePoint.js";
 import { ringArea } from "./ringArea.js";
-import type { OutlineFault, TracedOutline } from "./TracedOutline.js";
+import type { TracedOutline } from "./TracedOutline.js";
 
 type Landmarks = NonNullable<TracedOutline["landmarks"]>;
 
@@ -24,7 +26,8 @@ export interface TracedOutlinesOptions {
  * wrong with one stands in its `faults`, and one with `usable` false is to be left out and counted.
  *
  * Method: numbered points in the order of their numbers, each ring run anticlockwise; landmarks by their names. A wall is not usable with
- * fewer than 20 points, when it crosses itself (the order is mixed up), without its three landmarks, or when heels and toe are less than
+ * fewer than 20 points, when it crosses itself (the order is mixed up) or comes back to a place, when it is open elsewhere than at the
+ * heels, without its three landmarks, or when heels and toe are less than
  * 30 or more than 280 mm apart; an unusable frog (fewer than 8 points, or crossing itself) is left empty. All feet are taken to be
  * traced from the same side, from above or from below; when more than two thirds of the sided outlines agree in that, the others get
  * the fault `other_hand`. A size, place or turn is not changed unless `aligned` is asked for, and then only place and turn.
@@ -48,40 +51,20 @@ export function tracedOutlines(study: Pick<Study, "outlines">, options: TracedOu
 function outlineOf(points: readonly OutlinePoint[]): TracedOutline {
   const { file, line, horseId, visitDate, foot, stage, tracing } = points[0]!;
   const observerId = points.find((point) => point.observerId !== null)?.observerId ?? null;
-  const landmark = (name: string): PlanePoint | null => {
-    const found = points.find(({ ring, point }) => ring === "wall" && point === name);
-    return found === undefined ? null : { x: found.xMm, y: found.yMm };
-  };
-  const found = { toe: landmark("toe"), heelMedial: landmark("heel_medial"), heelLateral: landmark("heel_lateral") };
-  const rings = { wall: numbered(points, "wall"), frog: numbered(points, "frog") };
-  const strange = points.filter(({ ring, point }) => !isNumber(point) && !(ring === "wall" && isLandmark(point)));
-  const faults = outlineFaults(rings, found, strange);
+  const parts = tracingParts(points);
+  const faults = outlineFaults(parts);
   const forbidden = (ring: "wall" | "frog") => faults.some((fault) => fault.ring === ring && fault.severity === "unusable");
   return {
     ...{ file, line, horseId, visitDate, foot, stage, tracing, observerId, end: footEnd(foot), side: footSide(foot) },
-    wall: anticlockwise(rings.wall),
-    frog: forbidden("frog") ? [] : anticlockwise(rings.frog),
-    landmarks: allOf(found),
+    wall: anticlockwise(parts.rings.wall),
+    frog: forbidden("frog") ? [] : anticlockwise(parts.rings.frog),
+    landmarks: allOf(parts.landmarks),
     ...{ mirrored: false, aligned: false, faults, usable: !forbidden("wall") },
   };
 }
 
-function allOf({
-  toe,
-  heelMedial,
-  heelLateral,
-}: Record<"toe" | "heelMedial" | "heelLateral", PlanePoint | null>): Landmarks | null {
+function allOf({ toe, heelMedial, heelLateral }: TracingParts["landmarks"]): Landmarks | null {
   return toe === null || heelMedial === null || heelLateral === null ? null : { toe, heelMedial, heelLateral };
-}
-
-const isNumber = (point: string) => /^\d{1,9}$/.test(point);
-const isLandmark = (point: string) => point === "toe" || point === "heel_medial" || point === "heel_lateral";
-
-function numbered(points: readonly OutlinePoint[], name: "wall" | "frog"): (PlanePoint & { readonly number: number })[] {
-  return points
-    .filter(({ ring, point }) => ring === name && isNumber(point))
-    .map(({ point, xMm, yMm }) => ({ number: Number(point), x: xMm, y: yMm }))
-    .sort((a, b) => a.number - b.number);
 }
 
 function anticlockwise(ring: readonly PlanePoint[]): PlanePoint[] {

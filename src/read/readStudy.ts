@@ -16,6 +16,7 @@ import { withoutOtherAnimals } from "./otherAnimals/withoutOtherAnimals.js";
 import { issueLog } from "./report/issueLog.js";
 import { messages } from "./report/messages.js";
 import { refusals } from "./report/refusals.js";
+import { warnOfOutlines } from "./outlines/warnOfOutlines.js";
 import { changeRule } from "./rules/changeRule.js";
 import { firstLines } from "./rules/firstLines.js";
 import { horseRule } from "./rules/horseRule.js";
@@ -116,6 +117,7 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   const ofVisits = visitRule(knownHorses, today);
   const visits = await table<FootVisit>("visits", ofVisits);
   const outlines = await table<OutlinePoint>("outlines", outlineRule(knownHorses, today));
+  warnOfOutlines(outlines, log);
 
   const settings = settingsOf(json, weather.length > 0, log);
   const fileOrder = [

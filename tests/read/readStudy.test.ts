@@ -7,6 +7,7 @@ import { readStudy } from "../../src/read/readStudy.js";
 import { defaultSettings } from "../../src/study/defaultSettings.js";
 import { StudyError } from "../../src/study/StudyError.js";
 import { faults, type Files, inFolder, refusalOf, studyFrom, today } from "./folder.js";
+import { outlineFile } from "./outlineFile.js";
 
 const visits = "visit_date,horse_id,foot,thrush_grade\n2025-03-01,Ash,LF,1\n2025-03-01,Ash,RF,0\n2025-03-08,Birch,LF,\n";
 const horses = "horse_id,yard_id,species,birth_year\nAsh,Y1,horse,2012\nBirch,Y2,pony,2015\n";
@@ -17,7 +18,7 @@ const whole: Files = {
   "yards.csv": "yard_id,gauge_id\nY1,G1\nY2,G1\n",
   "changes.csv": "yard_id,changed_on,what\nY1,2025-02-01,new hardstanding\n",
   "weather.csv": "gauge_id,date,rain_mm,flag\nG1,2025-02-28,3.5,\nG1,2025-03-01,,trace\n",
-  "outlines.csv": "horse_id,visit_date,foot,ring,point,x_mm,y_mm\nAsh,2025-03-01,LF,wall,1,0,12.5\n",
+  "outlines.csv": outlineFile("Ash", "2025-03-01"),
 };
 
 test("a whole study is read, with nothing to say about it", async () => {
@@ -42,7 +43,7 @@ test("a whole study is read, with nothing to say about it", async () => {
     [3.5, null],
     [0, "trace"],
   ]);
-  expect(study.outlines[0]).toMatchObject({ ring: "wall", point: "1", xMm: 0, yMm: 12.5 });
+  expect(study.outlines[0]).toMatchObject({ ring: "wall", point: "1", yMm: 65 });
   expect(study.report.flow).toEqual({
     footVisits: { read: 3, accepted: 3, setAside: 0 },
     visits: { read: 2, accepted: 2, setAside: 0 },
@@ -147,6 +148,7 @@ test("issues stand in the order of files and lines, those of a whole file first"
     ...whole,
     "visits.csv": "visit_date,horse_id,foot,colour\nx,Ash,LF,\n2025-03-01,Ash,Q,\n",
     "yards.csv": "yard_id,gauge_id\nY1,G1\nY2,G9\n",
+    "outlines.csv": "horse_id,visit_date,foot,ring,point,x_mm,y_mm\nAsh,2025-03-01,LF,wall,1,0,12.5\n",
     "horses.csv": "horse_id,species,yard_id\nAsh,hrose,Y1\n",
   });
   expect(faults(study)).toEqual([

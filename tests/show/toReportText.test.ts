@@ -2,6 +2,7 @@ import { expect, test } from "vitest";
 import { toReportText } from "../../src/show/toReportText.js";
 import type { DataReport } from "../../src/study/DataReport.js";
 import { studyFrom } from "../read/folder.js";
+import { outlineFile } from "../read/outlineFile.js";
 
 const faulty = [
   "visit_date,horse_id,foot,thrush_grade,hoof_width_mm",
@@ -18,7 +19,7 @@ const report = async (visits = faulty): Promise<DataReport> => {
     "yards.csv": "yard_id\nY\n",
     "changes.csv": "yard_id,changed_on\nY,2025-01-01\n",
     "weather.csv": "gauge_id,date\nG,2025-01-01\n",
-    "outlines.csv": "horse_id,visit_date,foot,ring,point,x_mm,y_mm\nAsh,2025-03-01,LF,wall,1,0,0\n",
+    "outlines.csv": outlineFile("Ash", "2025-03-01"),
   });
   return report;
 };
@@ -35,7 +36,7 @@ test("files with their rows, then faults the dearest first, then the verdict", a
     '1 row set aside: bad date (visits.csv, visit_date)\n  visits.csv, line 5, column visit_date: "x" is not a calendar day.\n  To do: Write dates as year-month-day, such as 2024-03-05, or say their order\n  in study.json: none is guessed.',
     '2 cells left empty: out of range (visits.csv, thrush_grade)\n  visits.csv, line 3, column thrush_grade: "7" cannot be right: only 0 to 3 is\n  believed; the cell counts as empty.\n  Also in line 4.\n  To do: Check the value and its unit.',
     '1 warning, nothing lost: unusual value (visits.csv, hoof_width_mm)\n  visits.csv, line 2, column hoof_width_mm: "175" lies outside the usual 90 to\n  170 mm; it was kept.\n  To do: Check it against the paper record; leave it if it is right.',
-    "1 row set aside of 9 rows; 2 cells left empty.",
+    "1 row set aside of 71 rows; 2 cells left empty.",
   ]);
 });
 
@@ -66,7 +67,7 @@ test("no line is wider than the terminal", async () => {
 test("when nothing was found there is nothing but counts and a verdict", async () => {
   const text = toReportText(await report("visit_date,horse_id,foot\n2025-03-01,Ash,LF\n"));
   expect(text.split("\n\n")).toHaveLength(3);
-  expect(text.endsWith("\n\nAll 6 rows used.")).toBe(true);
+  expect(text.endsWith("\n\nAll 68 rows used.")).toBe(true);
 });
 
 test("a study without rows says so", async () => {

@@ -1,4 +1,4 @@
-import type { PlanePoint } from "./PlanePoint.js";
+import type { PlanePoint } from "../../study/PlanePoint.js";
 
 /** Places in the ring, from 0, of the first points of two steps that cross each other; null when the closed ring is simple. */
 export function ringCrossing(ring: readonly PlanePoint[]): readonly [number, number] | null {

@@ -1,46 +1,38 @@
-import type { OutlinePoint } from "../study/OutlinePoint.js";
-import type { PlanePoint } from "./PlanePoint.js";
+import type { OutlineFault } from "../../study/OutlineFault.js";
+import type { OutlinePoint } from "../../study/OutlinePoint.js";
+import type { PlanePoint } from "../../study/PlanePoint.js";
 import { ringCrossing } from "./ringCrossing.js";
-import type { OutlineFault } from "./TracedOutline.js";
+import type { NumberedPoint, TracingParts } from "./tracingParts.js";
 
 type Ring = OutlinePoint["ring"];
-type Numbered = PlanePoint & { readonly number: number };
-
-/** The landmarks that were found, in the order in which they are looked for. */
-interface Landmarks {
-  readonly toe: PlanePoint | null;
-  readonly heelMedial: PlanePoint | null;
-  readonly heelLateral: PlanePoint | null;
-}
 
 /** Fewest points with which a ring is more than a sketch. */
 const FEWEST: Readonly<Record<Ring, number>> = { wall: 20, frog: 8 };
 /** Believable distance from the heels to the toe, mm: the hard range of hoof length. */
 const LENGTHS = [30, 280] as const;
 const OFF_WALL_MM = 10;
+/** How near to a heel an open wall must end. */
+const END_AT_HEEL_MM = 20;
 /** A step between following points longer than this share of the whole way round. */
 const LONG_STEP = 1 / 6;
 
 /** What is wrong with the rings and landmarks of one tracing, apart from what only its neighbours could tell. @private */
-export function outlineFaults(
-  rings: Readonly<Record<Ring, readonly Numbered[]>>,
-  landmarks: Landmarks,
-  strangePoints: readonly Pick<OutlinePoint, "ring" | "point">[],
-): OutlineFault[] {
-  const strange = strangePoints.map(({ ring, point }): OutlineFault => ({
+export function outlineFaults({ rings, landmarks, strange }: TracingParts): OutlineFault[] {
+  const unknown = strange.map(({ ring, point }): OutlineFault => ({
     ...{ code: "unknown_point", ring, severity: "warning" },
     message: `The point "${point}" is neither a number nor a landmark and was left out.`,
     hint: "Number the points 1, 2, 3 … and call the landmarks toe, heel_medial and heel_lateral.",
   }));
   return [
-    ...strange,
+    ...unknown,
     ...ringFaults("wall", rings.wall),
     ...ringFaults("frog", rings.frog),
     ...landmarkFaults(rings.wall, landmarks),
+    ...openFault(rings.wall, landmarks),
   ];
 }
 
-function ringFaults(name: Ring, ring: readonly Numbered[]): OutlineFault[] {
+function ringFaults(name: Ring, ring: readonly NumberedPoint[]): OutlineFault[] {
   if (ring.length === 0) {
     const message = "The wall was not traced.";
     const hint = "Give the points of the wall with wall in the column ring.";
@@ -61,11 +53,55 @@ function ringFaults(name: Ring, ring: readonly Numbered[]): OutlineFault[] {
       },
     ];
   }
+  const repeated = repeatedPlace(ring);
+  if (repeated !== null) {
+    const [first, second] = repeated.map((place) => ring[place]!.number);
+    return [
+      {
+        ...{ code: "repeated_place", ring: name, severity: "unusable" },
+        message: `The ${name} comes back at point ${second} to the place of point ${first}.`,
+        hint: "Look for a point that was taken twice, or a way round that was traced twice.",
+      },
+    ];
+  }
   return longSteps(name, ring);
 }
 
+/** Places in the ring of two points that lie on one place with others between them; a point repeated at once, or at the end, is harmless. */
+function repeatedPlace(ring: readonly NumberedPoint[]): readonly [number, number] | null {
+  const seen = new Map<string, number>();
+  const last = ring.length - 1;
+  for (const [place, { x, y }] of ring.entries()) {
+    const key = `${x} ${y}`;
+    const before = seen.get(key);
+    seen.set(key, place);
+    if (before === undefined || place - before === 1 || (before === 0 && place === last)) continue;
+    return [before, place];
+  }
+  return null;
+}
+
+/** A wall may end at the heels, wherever else it ends a piece is missing. */
+function openFault(wall: readonly NumberedPoint[], { heelMedial, heelLateral }: TracingParts["landmarks"]): OutlineFault[] {
+  const [first, last] = [wall[0], wall.at(-1)];
+  if (first === undefined || last === undefined || wall.length < FEWEST.wall) return [];
+  const gap = distance(first, last);
+  const steps = wall.slice(1).reduce((sum, point, place) => sum + distance(wall[place]!, point), 0);
+  if (gap <= (steps + gap) * LONG_STEP) return [];
+  const atHeel = (point: PlanePoint) =>
+    [heelMedial, heelLateral].some((heel) => heel !== null && distance(point, heel) <= END_AT_HEEL_MM);
+  if (atHeel(first) && atHeel(last)) return [];
+  return [
+    {
+      ...{ code: "open", ring: "wall", severity: "unusable" },
+      message: `The wall ends ${gap.toFixed(0)} mm from where it began, and not at the heels.`,
+      hint: "Trace it once all the way round, or from one heel to the other.",
+    },
+  ];
+}
+
 /** The step that closes the ring is left out: a wall may be traced from heel to heel. */
-function longSteps(name: Ring, ring: readonly Numbered[]): OutlineFault[] {
+function longSteps(name: Ring, ring: readonly NumberedPoint[]): OutlineFault[] {
   const steps = ring.slice(1).map((point, place) => distance(ring[place]!, point));
   const around = steps.reduce((sum, step) => sum + step, 0) + distance(ring.at(-1)!, ring[0]!);
   return steps.flatMap((step, place): OutlineFault[] => {
@@ -80,7 +116,7 @@ function longSteps(name: Ring, ring: readonly Numbered[]): OutlineFault[] {
   });
 }
 
-function landmarkFaults(wall: readonly Numbered[], landmarks: Landmarks): OutlineFault[] {
+function landmarkFaults(wall: readonly NumberedPoint[], landmarks: TracingParts["landmarks"]): OutlineFault[] {
   const { toe, heelMedial, heelLateral } = landmarks;
   const named = [
     ["toe", toe],

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { ringCrossing } from "../../src/derive/ringCrossing.js";
+import { ringCrossing } from "../../../src/read/outlines/ringCrossing.js";
 
 const points = (...pairs: readonly (readonly [number, number])[]) => pairs.map(([x, y]) => ({ x, y }));
 
