@@ -44,7 +44,7 @@ function ringFaults(name: Ring, ring: readonly NumberedPoint[]): OutlineFault[] 
   }
   const crossing = ringCrossing(ring);
   if (crossing !== null) {
-    const [first, second] = crossing.map((place) => ring[place]!.number);
+    const [first, second] = crossing.map((place) => ring[place]?.number ?? 0);
     return [
       {
         ...{ code: "crossing", ring: name, severity: "unusable" },
@@ -55,7 +55,7 @@ function ringFaults(name: Ring, ring: readonly NumberedPoint[]): OutlineFault[] 
   }
   const repeated = repeatedPlace(ring);
   if (repeated !== null) {
-    const [first, second] = repeated.map((place) => ring[place]!.number);
+    const [first, second] = repeated.map((place) => ring[place]?.number ?? 0);
     return [
       {
         ...{ code: "repeated_place", ring: name, severity: "unusable" },
@@ -86,8 +86,8 @@ function openFault(wall: readonly NumberedPoint[], { heelMedial, heelLateral }: 
   const [first, last] = [wall[0], wall.at(-1)];
   if (first === undefined || last === undefined || wall.length < FEWEST.wall) return [];
   const gap = distance(first, last);
-  const steps = wall.slice(1).reduce((sum, point, place) => sum + distance(wall[place]!, point), 0);
-  if (gap <= (steps + gap) * LONG_STEP) return [];
+  const around = stepsOf(wall).reduce((sum, { lengthMm }) => sum + lengthMm, gap);
+  if (gap <= around * LONG_STEP) return [];
   const atHeel = (point: PlanePoint) =>
     [heelMedial, heelLateral].some((heel) => heel !== null && distance(point, heel) <= END_AT_HEEL_MM);
   if (atHeel(first) && atHeel(last)) return [];
@@ -102,17 +102,27 @@ function openFault(wall: readonly NumberedPoint[], { heelMedial, heelLateral }: 
 
 /** The step that closes the ring is left out: a wall may be traced from heel to heel. */
 function longSteps(name: Ring, ring: readonly NumberedPoint[]): OutlineFault[] {
-  const steps = ring.slice(1).map((point, place) => distance(ring[place]!, point));
-  const around = steps.reduce((sum, step) => sum + step, 0) + distance(ring.at(-1)!, ring[0]!);
-  return steps.flatMap((step, place): OutlineFault[] => {
-    if (step <= around * LONG_STEP) return [];
+  const steps = stepsOf(ring);
+  const [first, last] = [ring[0], ring.at(-1)];
+  const closing = first === undefined || last === undefined ? 0 : distance(first, last);
+  const around = steps.reduce((sum, { lengthMm }) => sum + lengthMm, closing);
+  return steps.flatMap(({ from, to, lengthMm }): OutlineFault[] => {
+    if (lengthMm <= around * LONG_STEP) return [];
     return [
       {
         ...{ code: "long_step", ring: name, severity: "warning" },
-        message: `From point ${ring[place]!.number} to point ${ring[place + 1]!.number} of the ${name} it is ${step.toFixed(0)} mm.`,
+        message: `From point ${from} to point ${to} of the ${name} it is ${lengthMm.toFixed(0)} mm.`,
         hint: "A stretch may be missing: look at the tracing.",
       },
     ];
+  });
+}
+
+/** The steps from each point to the next, without the one that closes the ring. */
+function stepsOf(ring: readonly NumberedPoint[]): { readonly from: number; readonly to: number; readonly lengthMm: number }[] {
+  return ring.slice(1).map((to, place) => {
+    const from = ring[place] ?? to;
+    return { from: from.number, to: to.number, lengthMm: distance(from, to) };
   });
 }
 
@@ -148,7 +158,7 @@ function landmarkFaults(wall: readonly NumberedPoint[], landmarks: TracingParts[
 }
 
 function distanceToRing(point: PlanePoint, ring: readonly PlanePoint[]): number {
-  return Math.min(...ring.map((from, place) => distanceToStep(point, from, ring[(place + 1) % ring.length]!)));
+  return Math.min(...ring.map((from, place) => distanceToStep(point, from, ring[(place + 1) % ring.length] ?? from)));
 }
 
 function distanceToStep(point: PlanePoint, from: PlanePoint, to: PlanePoint): number {

@@ -2,12 +2,12 @@ import type { PlanePoint } from "../../study/PlanePoint.js";
 
 /** Places in the ring, from 0, of the first points of two steps that cross each other; null when the closed ring is simple. */
 export function ringCrossing(ring: readonly PlanePoint[]): readonly [number, number] | null {
-  const size = ring.length;
-  const at = (place: number) => ring[place % size]!;
-  for (let first = 0; first < size; first++) {
-    for (let second = first + 2; second < size; second++) {
-      if (first === 0 && second === size - 1) continue;
-      if (cross(at(first), at(first + 1), at(second), at(second + 1))) return [first, second];
+  const steps = ring.map((from, place) => ({ from, to: ring[(place + 1) % ring.length] ?? from }));
+  for (const [first, one] of steps.entries()) {
+    for (let second = first + 2; second < steps.length; second++) {
+      const other = steps[second];
+      if (other === undefined || (first === 0 && second === steps.length - 1)) continue;
+      if (cross(one.from, one.to, other.from, other.to)) return [first, second];
     }
   }
   return null;

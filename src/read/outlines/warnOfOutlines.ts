@@ -11,7 +11,9 @@ export function warnOfOutlines(outlines: readonly OutlinePoint[], log: IssueLog)
     [horseId, visitDate, foot, stage, tracing].join("\n"),
   );
   for (const points of tracings.values()) {
-    const { file, line, horseId, visitDate, foot } = points[0]!;
+    const [row] = points;
+    if (row === undefined) continue;
+    const { file, line, horseId, visitDate, foot } = row;
     for (const { code, severity, message, hint } of outlineFaults(tracingParts(points))) {
       const left = severity === "unusable" ? " Until then no figure uses it." : "";
       log.add(
