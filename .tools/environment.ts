@@ -40,3 +40,5 @@ export function environment(root: string): string {
   writeFileSync(made, wanted);
   return programs;
 }
+
+if (process.argv[1] === import.meta.filename) environment(join(import.meta.dirname, ".."));

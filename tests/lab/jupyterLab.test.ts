@@ -1,0 +1,77 @@
+import { join } from "node:path";
+import { setTimeout as pause } from "node:timers/promises";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { notebooks } from "../notebooks/notebooks.js";
+import { openBrowser } from "./browser.js";
+import { codeCells, isMarkedChanged, openNotebook, restartAndRunAll, save, setTheme } from "./labPage.js";
+import { contrasts, drawings } from "./lookedAt.js";
+import { startLab, type Lab } from "./startLab.js";
+import { workplace, type Workplace } from "./workplace.js";
+
+const vegaLite = "application/vnd.vegalite.v5+json";
+
+// WCAG 2.2, success criterion 1.4.3 (level AA): text of normal size needs at least 4.5 to 1.
+const leastContrast = 4.5;
+
+let [place, lab, browser]: [Workplace?, Lab?, Browser?] = [];
+
+beforeAll(async () => {
+  place = await workplace("lab-test");
+  lab = await startLab(place);
+  browser = await openBrowser();
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await lab?.stop();
+});
+
+async function looksRight(page: Page, charts: number, picture: string): Promise<void> {
+  const drawn = await drawings(page);
+  expect(drawn).toHaveLength(charts);
+  for (const { colours, width, height } of drawn) {
+    // A blank canvas has one colour; a drawing has inks, bars and the shades between them.
+    expect(colours).toBeGreaterThan(10);
+    expect(Math.min(width, height)).toBeGreaterThan(80);
+  }
+  const texts = await contrasts(page);
+  expect(texts.length).toBeGreaterThan(20);
+  expect(texts.filter(({ ratio }) => ratio < leastContrast)).toEqual([]);
+  await page.locator(".jp-Notebook-cell").first().scrollIntoViewIfNeeded();
+  await page.screenshot({ path: join(place!.pictures, picture) });
+}
+
+describe.each(notebooks)("%s in JupyterLab", (name) => {
+  test("opens unchanged, runs from a fresh kernel, draws every chart live, and reads in light and dark", async () => {
+    const page = await browser!.newPage({ viewport: { width: 1300, height: 5000 } });
+    const faults: string[] = [];
+    page.on("pageerror", (fault) => faults.push(fault.message));
+    await openNotebook(page, lab!.address(name));
+    // A front end that rewrites a file does so in the first moments.
+    await pause(2000);
+    expect(await isMarkedChanged(page)).toBe(false);
+
+    await restartAndRunAll(page);
+    // The mark is there when it should be, so its absence above means something.
+    expect(await isMarkedChanged(page)).toBe(true);
+    const cells = await codeCells(page);
+    expect(cells.map(({ count }) => count)).toEqual(cells.map((_, index) => index + 1));
+    const outputs = cells.flatMap((cell) => cell.outputs);
+    expect(outputs.filter((output) => output.output_type === "error")).toEqual([]);
+    expect(outputs.filter((output) => output.output_type === "stream" && output.name === "stderr")).toEqual([]);
+    const charts = outputs.filter((output) => output.output_type === "display_data" && vegaLite in output.data).length;
+    expect(charts).toBeGreaterThan(0);
+    await looksRight(page, charts, name.replace(/\.ipynb$/, "-light.png"));
+
+    await save(page);
+    await openNotebook(page, lab!.address(name));
+    await pause(2000);
+    expect(await isMarkedChanged(page), "marked as changed when opened with its outputs").toBe(false);
+    await setTheme(page, "JupyterLab Dark");
+    await looksRight(page, charts, name.replace(/\.ipynb$/, "-dark.png"));
+    await setTheme(page, "JupyterLab Light");
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+});
