@@ -32,7 +32,7 @@ export async function restartAndRunAll(page: Page): Promise<void> {
   const last = page.locator(".jp-CodeCell").last().locator(".jp-InputPrompt");
   await page.waitForFunction(
     () => {
-      const prompts = [...document.querySelectorAll(".jp-CodeCell .jp-InputPrompt")].map((prompt) => prompt.textContent ?? "");
+      const prompts = [...document.querySelectorAll(".jp-CodeCell .jp-InputPrompt")].map((prompt) => prompt.textContent);
       return prompts.length > 0 && prompts.every((prompt) => /\[\d+\]/.test(prompt));
     },
     undefined,

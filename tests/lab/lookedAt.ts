@@ -74,12 +74,12 @@ export function contrasts(page: Page): Promise<Contrast[]> {
       ".jp-OutputArea-output .jp-RenderedHTMLCommon :is(th, td, caption, p, li, h3), .jp-OutputArea-output.jp-RenderedHTMLCommon :is(th, td, caption, p, li, h3)",
     );
     return [...texts]
-      .filter((element) => (element.textContent ?? "").trim() !== "")
+      .filter((element) => element.textContent.trim() !== "")
       .map((element) => {
         const ground = behind(element);
         const ink = over(bytes(getComputedStyle(element).color), ground);
         const [light, dark] = [luminance(ink), luminance(ground)].sort((a, b) => b - a) as [number, number];
-        return { text: (element.textContent ?? "").trim().slice(0, 40), ratio: (light + 0.05) / (dark + 0.05) };
+        return { text: element.textContent.trim().slice(0, 40), ratio: (light + 0.05) / (dark + 0.05) };
       });
   });
 }
