@@ -5,8 +5,10 @@ import { doctor } from "./run/doctor.js";
 import { dueFolder, type DueOptions } from "./run/dueFolder.js";
 import { exitCodes } from "./run/exitCodes.js";
 import { installKernel } from "./run/installKernel.js";
+import { horseFolder, type HorseOptions } from "./run/horseFolder.js";
 import { newFolder } from "./run/newFolder.js";
 import { reviewFolder } from "./run/reviewFolder.js";
+import { yardFolder, type YardOptions } from "./run/yardFolder.js";
 import { StudyError } from "./study/StudyError.js";
 import { version } from "./study/version.js";
 
@@ -75,6 +77,29 @@ program
   .option("--jupyter-data <folder>", "data folder of Jupyter; the user's own when left out")
   .action(async (options: { jupyterData?: string }) => {
     process.exitCode = await installKernel(options.jupyterData, process);
+  });
+
+program
+  .command("horse")
+  .description("write the history of one horse, all four feet, on one sheet for the vet")
+  .argument("<folder>", "study folder")
+  .argument("<horse>", "the horse, as the records name it")
+  .requiredOption("--out <folder>", "folder for the page")
+  .option("--yard <yard>", "only what was recorded while it stood at this yard")
+  .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
+  .action(async (folder: string, horse: string, options: HorseOptions) => {
+    process.exitCode = await horseFolder(folder, horse, options, process);
+  });
+
+program
+  .command("yard")
+  .description("write the page of one yard; no other yard is named on it")
+  .argument("<folder>", "study folder")
+  .argument("<yard>", "the yard, as the records name it")
+  .requiredOption("--out <folder>", "folder for the page")
+  .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
+  .action(async (folder: string, yard: string, options: YardOptions) => {
+    process.exitCode = await yardFolder(folder, yard, options, process);
   });
 
 // A reader such as `head` that has seen enough is no fault.

@@ -10,6 +10,8 @@ export interface Focus {
   readonly horseId?: string;
   /** One yard: only its horses enter the answer, and no other yard is named in it. */
   readonly yardId?: string;
+  /** As things stood on this day, `YYYY-MM-DD`: nothing recorded later is used. */
+  readonly asOf?: string;
 }
 
 /** One question of one reader, with the function that answers it. */

@@ -34,7 +34,7 @@ export function thrushNow(study: Study): Answer | NotEnoughData {
     id,
     question,
     sentence: `At their last visit ${horse.cases} of ${counted(horse.n, "horse")} had thrush in at least one foot: ${howSure({ ...horse, estimate: horse.estimate })}.${missing}`,
-    tables: [levels([found.horse, found.footVisit, found.yard])],
+    tables: [levels([found.horse, found.footVisit, ...(found.yard.n > 1 ? [found.yard] : [])])],
     charts: [],
     cautions: [
       "Only feet that were graded count: a horse with some feet not graded may have thrush in one of those.",

@@ -71,15 +71,24 @@ footer { border-top: 2px solid var(--rule); margin-top: 2.5rem; padding-top: 0.7
     --paper: #ffffff; --ink: #000000; --quiet: #333333; --line: #b5bbb8; --rule: #555555;
     --accent: #000000; --warn-paper: #ffffff; --warn-line: #000000; --stripe: #ffffff;
   }
-  body { max-width: none; padding: 0; font-size: 10.5pt; }
-  h1 { font-size: 20pt; }
-  h2 { font-size: 14pt; }
-  .sentence { font-size: 11.5pt; }
+  body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.4; }
+  h1 { font-size: 17pt; }
+  h2 { font-size: 12.5pt; }
+  p { margin-bottom: 2mm; }
+  .sentence { font-size: 10.5pt; }
+  .first { margin: 4mm 0; padding: 2mm 4mm 1mm; }
+  .about, footer, figcaption { font-size: 9pt; }
+  main > section { margin-top: 6mm; padding-top: 3mm; }
+  .cautions { margin: 3mm 0; }
+  .cautions li, .first li { margin: 0; }
+  .cautions h3, .first h2 { margin-bottom: 1mm; font-size: 10pt; }
+  figure, table, details { margin-block: 3mm 1mm; }
+  details p { font-size: 8.5pt; }
   table { font-size: 8.5pt; }
   th, td { padding: 0.15rem 0.5rem; }
   nav { display: none; }
   .scroll { overflow: visible; }
-  .drawing svg { min-width: 0 !important; max-height: 105mm; }
+  .drawing svg { min-width: 0 !important; max-height: 82mm; }
   h1, h2, h3, figure, .first, .cautions, .sentence, figcaption, .note, tr, li { break-inside: avoid; }
   p { orphans: 3; widows: 3; }
   thead { display: table-header-group; }
