@@ -356,6 +356,7 @@ export type { FabricCode } from "./answer/fabricCodes.js";
 export { feetSeen } from "./answer/feetSeen.js";
 export { findingsForTheVet } from "./answer/findingsForTheVet.js";
 export type { FindingsForTheVetOptions } from "./answer/findingsForTheVet.js";
+export { focusOn } from "./answer/focusOn.js";
 export { forTheVet } from "./answer/forTheVet.js";
 export { frontAndHind } from "./answer/frontAndHind.js";
 export { generalCautions } from "./answer/generalCautions.js";
@@ -372,6 +373,7 @@ export { settingsTable } from "./answer/settingsTable.js";
 export { thrushAfterRain } from "./answer/thrushAfterRain.js";
 export { thrushByMonth } from "./answer/thrushByMonth.js";
 export { thrushNow } from "./answer/thrushNow.js";
+export { yardHorses } from "./answer/yardHorses.js";
 
 // show: notebook output, pages, tables
 export type { Page, Made } from "./show/Page.js";
@@ -396,6 +398,7 @@ export { toReportText } from "./show/toReportText.js";
 export { toSvg } from "./show/toSvg.js";
 export type { SvgOptions } from "./show/toSvg.js";
 export { toText } from "./show/toText.js";
+export { yardPage } from "./show/yardPage.js";
 
 // run: notebooks run by the kernel
 export type { MimeBundle, NotebookOutput, CodeCell, TextCell, NotebookCell, Notebook } from "./run/Notebook.js";
