@@ -4,6 +4,7 @@ import { intervalKeepingChart } from "../../src/chart/intervalKeepingChart.js";
 import { prevalenceByBandChart } from "../../src/chart/prevalenceByBandChart.js";
 import { rainAndThrushChart, type MonthRow } from "../../src/chart/rainAndThrushChart.js";
 import type { Chart } from "../../src/chart/Chart.js";
+import { shapeCharts } from "./shapeCharts.js";
 
 /** Freezes a value all the way down, so that changing it throws. */
 export function frozen<Value>(value: Value): Value {
@@ -90,6 +91,7 @@ export const charts: readonly (readonly [string, Chart])[] = [
   ["prevalence by band", prevalenceByBandChart(bands, bandOptions)],
   ["prevalence by band, one band", prevalenceByBandChart(bands.slice(0, 1), bandOptions)],
   ["prevalence by band, no band", prevalenceByBandChart([], bandOptions)],
+  ...shapeCharts,
 ];
 
 function tenYears(): MonthRow[] {

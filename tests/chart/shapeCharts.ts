@@ -1,0 +1,34 @@
+import type { Chart } from "../../src/chart/Chart.js";
+import { meanOutlinesChart, type MeanOutlineRow } from "../../src/chart/meanOutlinesChart.js";
+import { toeShapeChart, type ToeShapeRow } from "../../src/chart/toeShapeChart.js";
+
+const oval = (wide: number, high: number) =>
+  Array.from({ length: 60 }, (_, k) => {
+    const angle = Math.PI / 2 + (2 * Math.PI * k) / 60;
+    return { x: wide * Math.cos(angle), y: 0.5 + high * Math.sin(angle) };
+  });
+
+/** Round fronts and narrow hinds, made of ovals. */
+export const means: readonly MeanOutlineRow[] = [
+  { end: "fore", horses: 12, outlines: 40, mean: oval(0.5, 0.5), inner: oval(0.48, 0.48), outer: oval(0.52, 0.52) },
+  { end: "hind", horses: 1, outlines: 1, mean: oval(0.45, 0.53), inner: oval(0.45, 0.53), outer: oval(0.45, 0.53) },
+];
+export const outlinesTaken = { taken: "Before trimming; band: two standard deviations between horses" };
+
+export const toes: readonly ToeShapeRow[] = [
+  { name: "Bess, near fore", kind: "front", shapeIndex: 1.02, toeTaper: 0.88, probabilityFore: 0.99 },
+  { name: "Bess, near hind", kind: "hind", shapeIndex: 0.94, toeTaper: 0.77, probabilityFore: 0.02 },
+  { name: "Captain, off hind", kind: "hind", shapeIndex: 0.96, toeTaper: 0.8, probabilityFore: null },
+  { name: "specimen 1, fore, side unknown", kind: "specimen", shapeIndex: 1, toeTaper: 0.83, probabilityFore: 0.6 },
+];
+export const toesTaken = { taken: "one for each tracing" };
+
+/** Every chart of shape and growth, and each with one row and with none. */
+export const shapeCharts: readonly (readonly [string, Chart])[] = [
+  ["mean outlines", meanOutlinesChart(means, outlinesTaken)],
+  ["mean outlines, one end", meanOutlinesChart(means.slice(0, 1), outlinesTaken)],
+  ["mean outlines, none", meanOutlinesChart([], outlinesTaken)],
+  ["toe shape", toeShapeChart(toes, toesTaken)],
+  ["toe shape, one foot", toeShapeChart(toes.slice(0, 1), toesTaken)],
+  ["toe shape, no foot", toeShapeChart([], toesTaken)],
+];
