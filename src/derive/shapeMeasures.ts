@@ -31,22 +31,21 @@ export function shapeMeasures(
   return visits.flatMap((visit) => {
     const { horseId, foot, visitDate, stage, observerId } = visit;
     const values = shapeValues(visit);
+    const taken = measures.filter((measure) => values[measure] !== null);
+    if (taken.length === 0) return [];
     const stay = stayAt(stays.get(horseId) ?? [], horseId, visitDate);
     const day = requiredDay(visitDate);
-    return measures.flatMap((measure): ShapeMeasureRow[] => {
-      const value = values[measure];
-      if (value === null) return [];
-      const history = [horseId, foot, stage, measure].join("\n");
+    const footId = `${horseId} ${foot}`;
+    const row = {
+      ...{ horseId, footId, yardId: stay?.yardId ?? null, species: stay?.species ?? null, type: stay?.type ?? null },
+      ...{ ageClass: ageClass(stay?.birthYear ?? null, visitDate), shoeing: footShoeing(visit, stay), visitDate },
+      ...{ daysSinceFirst: 0, foot, end: footEnd(foot), side: footSide(foot), stage, observerId },
+    };
+    return taken.map((measure): ShapeMeasureRow => {
+      const history = `${footId}\n${stage ?? ""}\n${measure}`;
       const firstDay = firstDays.get(history) ?? day;
       firstDays.set(history, firstDay);
-      return [
-        {
-          ...{ horseId, footId: `${horseId} ${foot}`, yardId: stay?.yardId ?? null, species: stay?.species ?? null },
-          ...{ type: stay?.type ?? null, ageClass: ageClass(stay?.birthYear ?? null, visitDate) },
-          ...{ shoeing: footShoeing(visit, stay), visitDate, daysSinceFirst: day - firstDay },
-          ...{ foot, end: footEnd(foot), side: footSide(foot), stage, observerId, measure, value },
-        },
-      ];
+      return { ...row, daysSinceFirst: day - firstDay, measure, value: values[measure]! };
     });
   });
 }

@@ -1,5 +1,6 @@
 import type { Chart } from "../../src/chart/Chart.js";
 import { meanOutlinesChart, type MeanOutlineRow } from "../../src/chart/meanOutlinesChart.js";
+import { shapeByFootChart, type ShapeByFootRow, type UsualBand } from "../../src/chart/shapeByFootChart.js";
 import { toeShapeChart, type ToeShapeRow } from "../../src/chart/toeShapeChart.js";
 
 const oval = (wide: number, high: number) =>
@@ -23,6 +24,25 @@ export const toes: readonly ToeShapeRow[] = [
 ];
 export const toesTaken = { taken: "one for each tracing" };
 
+export const byFoot: readonly ShapeByFootRow[] = [
+  { horseId: "Bess", foot: "LF", value: 1.02 },
+  { horseId: "Captain", foot: "LF", value: 1.02 },
+  { horseId: "Dot", foot: "LF", value: 0.98 },
+  { horseId: "Bess", foot: "RF", value: 1.01 },
+  { horseId: "Bess", foot: "LH", value: 0.93 },
+  { horseId: "Bess", foot: "RH", value: 0.9 },
+];
+export const byFootBands: readonly UsualBand[] = [
+  { end: "fore", lower: 0.96, median: 1.01, upper: 1.08 },
+  { end: "hind", lower: 0.88, median: 0.95, upper: 1 },
+];
+export const byFootOptions = {
+  title: "Width over length of every foot",
+  measure: "Width / length",
+  digits: 2,
+  taken: "after trimming, measured last; band: 2.5 to 97.5 percentile of this herd",
+};
+
 /** Every chart of shape and growth, and each with one row and with none. */
 export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["mean outlines", meanOutlinesChart(means, outlinesTaken)],
@@ -31,4 +51,7 @@ export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["toe shape", toeShapeChart(toes, toesTaken)],
   ["toe shape, one foot", toeShapeChart(toes.slice(0, 1), toesTaken)],
   ["toe shape, no foot", toeShapeChart([], toesTaken)],
+  ["shape by foot", shapeByFootChart(byFoot, byFootBands, byFootOptions)],
+  ["shape by foot, one foot", shapeByFootChart(byFoot.slice(0, 1), [], byFootOptions)],
+  ["shape by foot, no foot", shapeByFootChart([], [], byFootOptions)],
 ];
