@@ -10,7 +10,6 @@ import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { definitionsTable } from "./definitionsTable.js";
-import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { shortDate } from "./words/shortDate.js";
 import { stageInWords } from "./words/stageInWords.js";
