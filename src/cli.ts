@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { Command, CommanderError } from "commander";
+import { askFolder, type AskOptions } from "./run/askFolder.js";
 import { checkFolder } from "./run/checkFolder.js";
 import { doctor } from "./run/doctor.js";
 import { dueFolder, type DueOptions } from "./run/dueFolder.js";
@@ -50,6 +51,19 @@ program
   .requiredOption("--out <folder>", "folder for the page")
   .action(async (folder: string, options: { out: string }) => {
     process.exitCode = await reviewFolder(folder, options, process);
+  });
+
+program
+  .command("ask")
+  .description("answer one question, or list which ones the records can answer")
+  .argument("<folder>", "study folder")
+  .argument("[question]", "short name of a question; all are listed when left out")
+  .option("--horse <id>", "only this horse")
+  .option("--yard <id>", "only this yard and its horses")
+  .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
+  .option("--json", "print the answer for machines")
+  .action(async (folder: string, question: string | undefined, options: AskOptions) => {
+    process.exitCode = await askFolder(folder, question, options, process);
   });
 
 program

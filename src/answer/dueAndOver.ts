@@ -6,14 +6,14 @@ import { requiredDay } from "../derive/requiredDay.js";
 import { dateOfDay } from "../study/dateOfDay.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { dueStateInWords } from "./words/dueStateInWords.js";
 import { listed } from "./words/listed.js";
 import { longDate } from "./words/longDate.js";
 import { shortDate } from "./words/shortDate.js";
 
-const id = "due-and-over";
-const question = "Who is due this week, who next week, and who is over?";
+const { id, question } = asked("due-and-over");
 const week = 7;
 
 /** Who is over, past and due, as of the day of the review. Unit: a horse that is there on that day. */

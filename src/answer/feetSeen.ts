@@ -3,12 +3,12 @@ import { grouped } from "../study/grouped.js";
 import type { Foot } from "../study/Foot.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { listed } from "./words/listed.js";
 
-const id = "feet-seen";
-const question = "How many horses and feet did I see, and how many did I not get to see?";
+const { id, question } = asked("feet-seen");
 const feet: readonly Foot[] = ["LF", "RF", "LH", "RH", "F", "H"];
 
 /** Counts of visits, horses and feet, and of feet not looked at with the reasons given. Unit: a foot at a visit. */

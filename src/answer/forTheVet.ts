@@ -3,13 +3,13 @@ import { stayAt } from "../derive/stayAt.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { listed } from "./words/listed.js";
 import { shortDate } from "./words/shortDate.js";
 
-const id = "for-the-vet";
-const question = "Which feet are the vet's?";
+const { id, question } = asked("for-the-vet");
 
 /** Recorded findings that are the vet's, those of a horse's last visit first. Unit: a foot at a visit. */
 export function forTheVet(study: Study): Answer | NotEnoughData {

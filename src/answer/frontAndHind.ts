@@ -5,11 +5,11 @@ import { meanInterval } from "../estimate/meanInterval.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { percentage } from "./words/percentage.js";
 
-const id = "front-and-hind";
-const question = "How do front and hind feet differ in shape?";
+const { id, question } = asked("front-and-hind");
 const stageWords = {
   before_trim: "before trimming",
   after_trim: "after trimming",

@@ -5,6 +5,7 @@ import { vetFlags } from "../derive/vetFlags.js";
 import type { Foot } from "../study/Foot.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { findingsInWords } from "./words/findingsInWords.js";
 import { footInWords } from "./words/footInWords.js";
@@ -13,8 +14,7 @@ import { longDate } from "./words/longDate.js";
 import { shortDate } from "./words/shortDate.js";
 import { visitReasonInWords } from "./words/visitReasonInWords.js";
 
-const id = "horse-history";
-const question = "What has been recorded of all four feet of this horse?";
+const { id, question } = asked("horse-history");
 const feet: readonly Foot[] = ["LF", "RF", "LH", "RH"];
 
 export interface HorseHistoryOptions {

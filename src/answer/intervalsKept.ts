@@ -5,11 +5,11 @@ import { clusteredProportion } from "../estimate/clusteredProportion.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { howSure } from "./words/howSure.js";
 
-const id = "intervals-kept";
-const question = "Are the horses seen on the agreed interval, and at which yards do visits slip?";
+const { id, question } = asked("intervals-kept");
 
 /** Share of intervals between routine visits that kept to the plan, by yard. Unit: an interval, horses as clusters. */
 export function intervalsKept(study: Study): Answer | NotEnoughData {

@@ -4,12 +4,12 @@ import { trimIntervals } from "../derive/trimIntervals.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { listed } from "./words/listed.js";
 import { longDate } from "./words/longDate.js";
 
-const id = "over-the-date";
-const question = "Which horses ran over their date, by how many days, and is it the same ones?";
+const { id, question } = asked("over-the-date");
 
 /** Horses with late intervals or overdue on the day of the review. Unit: a horse. */
 export function overTheDate(study: Study): Answer | NotEnoughData {

@@ -6,13 +6,13 @@ import { describe } from "../estimate/describe.js";
 import { prevalenceBy } from "../estimate/prevalenceBy.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { caseWords } from "./caseWords.js";
 import { counted } from "./words/counted.js";
 import { howSure } from "./words/howSure.js";
 import { listed } from "./words/listed.js";
 
-const id = "thrush-after-rain";
-const question = "Were frogs worse when it had rained more before the visit?";
+const { id, question } = asked("thrush-after-rain");
 const windowDays = 14;
 
 /** Prevalence of thrush by band of rain before the visit. Unit: a foot at a visit, horses or yards as clusters. */

@@ -5,13 +5,13 @@ import { type MonthRow, rainAndThrushChart } from "../chart/rainAndThrushChart.j
 import { prevalenceBy } from "../estimate/prevalenceBy.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { caseWords } from "./caseWords.js";
 import { counted } from "./words/counted.js";
 import { monthInWords } from "./words/monthInWords.js";
 import { howSure } from "./words/howSure.js";
 
-const id = "thrush-by-month";
-const question = "When in the year do frogs go off, and how does that lie beside the rain?";
+const { id, question } = asked("thrush-by-month");
 
 /** Prevalence of thrush by calendar month, beside the rain of the month. Unit: a horse seen in the month. */
 export function thrushByMonth(study: Study): Answer | NotEnoughData {

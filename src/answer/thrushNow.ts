@@ -5,12 +5,12 @@ import { prevalence } from "../estimate/prevalence.js";
 import type { PrevalenceEstimate } from "../estimate/PrevalenceEstimate.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { caseWords } from "./caseWords.js";
 import { counted } from "./words/counted.js";
 import { howSure } from "./words/howSure.js";
 
-const id = "thrush-now";
-const question = "What share of the horses had thrush at their last visit, and how sure is that?";
+const { id, question } = asked("thrush-now");
 
 /** Prevalence of thrush at each horse's last visit, per horse, foot and yard. */
 export function thrushNow(study: Study): Answer | NotEnoughData {

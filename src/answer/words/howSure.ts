@@ -1,4 +1,5 @@
 import { percentage } from "./percentage.js";
+import { withInterval } from "./withInterval.js";
 
 /** A proportion with its interval: `37% (95% interval 30% to 45%)`. Without limits it says that there is no interval. */
 export function howSure(of: {
@@ -7,7 +8,5 @@ export function howSure(of: {
   readonly upper: number | null;
   readonly level: number;
 }): string {
-  const value = percentage(of.estimate);
-  if (of.lower === null || of.upper === null) return `${value} (too little for an interval)`;
-  return `${value} (${percentage(of.level)} interval ${percentage(of.lower)} to ${percentage(of.upper)})`;
+  return withInterval(of, percentage);
 }

@@ -1,0 +1,43 @@
+/** Every question by its short name, in the words of the reader who asks it. */
+const words = {
+  "feet-seen": "How many horses and feet did I see, and how many did I not get to see?",
+  "over-the-date": "Which horses ran over their date, by how many days, and is it the same ones?",
+  "new-and-standing-thrush": "Which frogs went off after a clear visit, and which never came clear?",
+  "hinds-or-fronts": "Do hind feet get thrush more than front feet, and in which cleft?",
+  "toes-between-visits": "Whose toes gain most from one trim to the next?",
+  "heels-running-under": "Whose heels are running under?",
+  "fronts-going-odd": "Which pairs of front feet are uneven, or growing apart?",
+  "shoes-staying-on": "How long do shoes stay on, in wet weeks and in dry ones?",
+  "shape-by-interval": "Do horses on short intervals hold their shape better than those on long ones?",
+  "marks-on-the-wall": "When did that ring or abscess track begin, give or take?",
+  "for-the-vet": "Which feet are the vet's?",
+  "due-and-over": "Who is due this week, who next week, and who is over?",
+  "thrush-now": "What share of the horses had thrush at their last visit, and how sure is that?",
+  "since-last-year": "Is it better or worse than in the same months a year ago?",
+  "yards-and-ground": "Which yard, ground or bedding keeps turning up soft frogs?",
+  "after-heavy-rain": "How long after heavy rain do frogs go off?",
+  "since-the-change": "Did the change we made go with fewer bad frogs?",
+  "horses-to-watch": "Which horses should be looked at first when the ground goes soft?",
+  "bad-visits-running": "Which horses had two bad visits running, or a finding for the vet?",
+  "keeping-the-interval": "Do we keep to the agreed intervals, and who slips?",
+  "horse-history": "What has been recorded of all four feet of this horse?",
+  "thrush-by-month": "When in the year do frogs go off, and how does that lie beside the rain?",
+  "thrush-after-rain": "Were frogs worse when it had rained more before the visit?",
+  "intervals-kept": "Are the horses seen on the agreed interval, and at which yards do visits slip?",
+  "front-and-hind": "How do front and hind feet differ in shape?",
+  "prevalence-by-level": "How frequent is thrush per foot, visit, horse and yard, and how alike are feet of one horse?",
+  "where-it-varies": "How much of the variation lies between yards, horses, feet and observers?",
+  "observers-agreeing": "Do observers agree, and does that drift?",
+  "gaps-and-grades": "Do gaps between visits go with the last grade, and does that move the prevalence?",
+  "missing-feet": "How far could feet that were not graded move the prevalence?",
+  "shape-and-size": "Do fore and hind feet differ in shape once horse and size are allowed for?",
+  rebuild: "What is needed to make every number again?",
+} as const;
+
+/** Short name of a question, as used on the command line. */
+export type QuestionId = keyof typeof words;
+
+/** A question by its short name, with its words: what every reply begins with. @private */
+export function asked<Id extends QuestionId>(id: Id): { readonly id: Id; readonly question: string } {
+  return { id, question: words[id] };
+}

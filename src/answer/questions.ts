@@ -1,0 +1,42 @@
+import type { Study } from "../study/Study.js";
+import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked, type QuestionId } from "./asked.js";
+import { dueAndOver } from "./dueAndOver.js";
+import { feetSeen } from "./feetSeen.js";
+import { focusOn } from "./focusOn.js";
+import { forTheVet } from "./forTheVet.js";
+import { frontAndHind } from "./frontAndHind.js";
+import { hindsOrFronts } from "./hindsOrFronts.js";
+import { horseHistory } from "./horseHistory.js";
+import { intervalsKept } from "./intervalsKept.js";
+import { newAndStandingThrush } from "./newAndStandingThrush.js";
+import { overTheDate } from "./overTheDate.js";
+import type { Question, Reader } from "./Question.js";
+import { shoesStayingOn } from "./shoesStayingOn.js";
+import { thrushAfterRain } from "./thrushAfterRain.js";
+import { thrushByMonth } from "./thrushByMonth.js";
+import { thrushNow } from "./thrushNow.js";
+
+/** A question that can be asked of a whole study, or of one horse or yard. */
+function of(reader: Reader, id: QuestionId, answer: (study: Study) => Answer | NotEnoughData): Question {
+  return { ...asked(id), reader, needs: null, ask: (study, focus) => answer(focusOn(study, focus)) };
+}
+
+/** Every question that can be asked, by reader. */
+export const questions: readonly Question[] = [
+  of("farrier", "feet-seen", feetSeen),
+  of("farrier", "over-the-date", overTheDate),
+  of("farrier", "new-and-standing-thrush", newAndStandingThrush),
+  of("farrier", "hinds-or-fronts", hindsOrFronts),
+  of("farrier", "front-and-hind", frontAndHind),
+  of("farrier", "shoes-staying-on", shoesStayingOn),
+  of("farrier", "thrush-by-month", thrushByMonth),
+
+  of("yard manager", "for-the-vet", forTheVet),
+  of("yard manager", "due-and-over", dueAndOver),
+  of("yard manager", "thrush-now", thrushNow),
+  of("yard manager", "intervals-kept", intervalsKept),
+  { ...of("yard manager", "horse-history", horseHistory), needs: "horse" },
+
+  of("researcher", "thrush-after-rain", thrushAfterRain),
+];

@@ -1,0 +1,33 @@
+import type { SurvivalCurve } from "./kaplanMeier.js";
+import { requireWithin } from "./numeric/requireWithin.js";
+import type { SurvivalTime } from "./SurvivalTime.js";
+
+/** A survival curve at one time. */
+export interface SurvivalReading {
+  readonly time: number;
+  /** Things watched up to this time or longer. */
+  readonly atRisk: number;
+  readonly estimate: number;
+  readonly lower: number | null;
+  readonly upper: number | null;
+}
+
+/**
+ * A Kaplan-Meier curve read off at one time; null when nothing was watched so long.
+ *
+ * Method: the last step at or before the time; before the first step the share is 1, without limits, since nothing has happened yet.
+ *
+ * Missing: rows with time or event null are not counted at risk.
+ *
+ * Errors: `not_a_number`; `out_of_range` for a negative time.
+ *
+ * Source: as `kaplanMeier`.
+ */
+export function survivalAt(curve: SurvivalCurve, rows: readonly SurvivalTime[], time: number): SurvivalReading | null {
+  requireWithin("time", time, 0, Infinity);
+  const atRisk = rows.filter((row) => row.time !== null && row.event !== null && row.time >= time).length;
+  if (atRisk === 0) return null;
+  const step = curve.steps.filter((each) => each.time <= time).at(-1);
+  if (step === undefined) return { time, atRisk, estimate: 1, lower: null, upper: null };
+  return { time, atRisk, estimate: step.survival, lower: step.lower, upper: step.upper };
+}
