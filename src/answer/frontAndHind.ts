@@ -3,6 +3,7 @@ import { type FrontHindShape, frontHindShape } from "../derive/frontHindShape.js
 import { describe } from "../estimate/describe.js";
 import { meanInterval } from "../estimate/meanInterval.js";
 import { grouped } from "../study/grouped.js";
+import { capital } from "../chart/parts/capital.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
@@ -30,7 +31,7 @@ export function frontAndHind(study: Study): Answer | NotEnoughData {
     row.frontIndex === null || row.hindIndex === null ? [] : [row.frontIndex - row.hindIndex],
   );
   if (pairs.length < settings.minimumHorses) {
-    const reason = `${counted(pairs.length, "horse has", "horses have")} width and length of both front and hind feet; fewer than ${settings.minimumHorses} give no comparison.`;
+    const reason = `${capital(counted(pairs.length, "horse has", "horses have"))} width and length of both front and hind feet; fewer than ${settings.minimumHorses} give no comparison.`;
     return { kind: "not_enough_data", id, question, reason };
   }
   const mean = meanInterval(pairs, { level: settings.level });

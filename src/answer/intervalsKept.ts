@@ -3,6 +3,7 @@ import type { TrimInterval } from "../derive/TrimInterval.js";
 import { trimIntervals } from "../derive/trimIntervals.js";
 import { clusteredProportion } from "../estimate/clusteredProportion.js";
 import { grouped } from "../study/grouped.js";
+import { capital } from "../chart/parts/capital.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
@@ -18,7 +19,7 @@ export function intervalsKept(study: Study): Answer | NotEnoughData {
   const ended = intervals.filter(({ status }) => status === "kept" || status === "early" || status === "late");
   const horses = grouped(ended, (row) => row.horseId);
   if (horses.size < settings.minimumHorses) {
-    const reason = `${counted(horses.size, "horse has", "horses have")} two routine visits with an agreed interval between them; fewer than ${settings.minimumHorses} give no share.`;
+    const reason = `${capital(counted(horses.size, "horse has", "horses have"))} two routine visits with an agreed interval between them; fewer than ${settings.minimumHorses} give no share.`;
     return { kind: "not_enough_data", id, question, reason };
   }
   const clusters = [...horses.values()].map((rows) => ({ cases: countOf(rows, "kept"), n: rows.length }));

@@ -1,2 +1,2 @@
-/** Seed of the resamples behind every answer, printed with them, so that the same records give the same limits.  @private */
+/** Seed of the resamples behind every answer, printed with them, so that the same records give the same limits. @private */
 export const seedOfAnswers = "underfoot answers";

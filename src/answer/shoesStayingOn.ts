@@ -107,9 +107,13 @@ function halves(shoes: readonly Shoe[]): Halves | null {
   const known = shoes.filter((shoe) => shoe.rainMm !== null);
   if (known.length === 0) return null;
   const edgeMm = describe(known.map(({ rainMm }) => rainMm)).median;
-  const [wet, dry] = [known.filter((shoe) => shoe.rainMm! > edgeMm), known.filter((shoe) => shoe.rainMm! <= edgeMm)];
+  const [wet, dry] = [known.filter((shoe) => isWet(shoe, edgeMm)), known.filter((shoe) => !isWet(shoe, edgeMm))];
   const enough = (of: readonly Shoe[]) => of.filter(({ event }) => event).length >= leastLost;
   return enough(wet) && enough(dry) ? { edgeMm, wet, dry } : null;
+}
+
+function isWet({ rainMm }: Shoe, edgeMm: number): boolean {
+  return rainMm !== null && rainMm > edgeMm;
 }
 
 function wetAndDry(
@@ -118,7 +122,7 @@ function wetAndDry(
 ): { readonly sentence: string; readonly title: string; readonly method: string } {
   const difference = clusteredSurvival([...wet, ...dry], {
     ...{ time: SIX_WEEKS, clusterOf, level },
-    compare: (shoe) => shoe.rainMm! > edgeMm,
+    compare: (shoe) => isWet(shoe, edgeMm),
     random: seededRandom(seedOfAnswers),
   });
   const test = logRank([wet, dry]);

@@ -2,7 +2,7 @@ import type { SurvivalLine } from "../chart/survivalChart.js";
 import { kaplanMeier } from "../estimate/kaplanMeier.js";
 import { survivalAt } from "../estimate/survivalAt.js";
 
-/** The line is drawn as long as so many are still watched; beyond that one more event would make it jump.  @private */
+/** The line is drawn as long as so many are still watched; beyond that one more event would make it jump. @private */
 const leastWatched = 10;
 
 /** The Kaplan-Meier curve of rows that are complete, ready to be drawn, with readings at the times given. */

@@ -3,6 +3,7 @@ import { monthlyRain } from "../derive/monthlyRain.js";
 import { thrushCases } from "../derive/thrushCases.js";
 import { type MonthRow, rainAndThrushChart } from "../chart/rainAndThrushChart.js";
 import { prevalenceBy } from "../estimate/prevalenceBy.js";
+import { capital } from "../chart/parts/capital.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
@@ -52,7 +53,7 @@ export function thrushByMonth(study: Study): Answer | NotEnoughData {
       kind: "not_enough_data",
       id,
       question,
-      reason: `${counted(judged.length, "month has", "months have")} at least ${minimumHorses} horses with a graded frog; two are needed to compare.`,
+      reason: `${capital(counted(judged.length, "month has", "months have"))} at least ${minimumHorses} horses with a graded frog; two are needed to compare.`,
     };
   }
   const chart = rainAndThrushChart(months, {

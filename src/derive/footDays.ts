@@ -1,5 +1,6 @@
 import type { FootVisit } from "../study/FootVisit.js";
 import { grouped } from "../study/grouped.js";
+import { asWritten } from "./asWritten.js";
 
 /** All rows of one foot on one day. */
 export interface FootDay {
@@ -15,6 +16,6 @@ export function footDays(visits: readonly FootVisit[]): FootDay[][] {
     .map(([, history]) =>
       [...grouped(history, ({ visitDate }) => visitDate)]
         .sort(([a], [b]) => (a < b ? -1 : 1))
-        .map(([visitDate, rows]) => ({ visitDate, rows })),
+        .map(([visitDate, rows]) => ({ visitDate, rows: asWritten(rows) })),
     );
 }

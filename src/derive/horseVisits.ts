@@ -2,6 +2,7 @@ import type { Foot } from "../study/Foot.js";
 import type { FootVisit } from "../study/FootVisit.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
+import { asWritten } from "./asWritten.js";
 import { byVisit } from "./byVisit.js";
 import { examination } from "./examination.js";
 import type { FootLook } from "./FootLook.js";
@@ -30,7 +31,8 @@ export function horseVisits(study: Pick<Study, "visits" | "horses" | "settings">
   const sided = study.visits.filter(({ foot }) => footSide(foot) !== null);
   const cases = new Map(thrushCases({ ...study, visits: sided }).map((row) => [keyOf(row), row]));
   const days = grouped(sided, ({ horseId, visitDate }) => `${horseId}\n${visitDate}`);
-  const visits = [...days.values()].map((rows): HorseVisit => {
+  const visits = [...days.values()].map((written): HorseVisit => {
+    const rows = asWritten(written);
     const { horseId, visitDate } = rows[0]!;
     const feet = [...grouped(rows, ({ foot }) => foot)].map(([foot, own]): [Foot, FootLook] => {
       const { thrushGrade: grade, thrushSite } = cases.get(keyOf(own[0]!))!;

@@ -2,6 +2,7 @@ import type { FootVisit } from "../study/FootVisit.js";
 import { grouped } from "../study/grouped.js";
 import type { HorseStay } from "../study/HorseStay.js";
 import type { Study } from "../study/Study.js";
+import { asWritten } from "./asWritten.js";
 import { byVisit } from "./byVisit.js";
 import { examination } from "./examination.js";
 import type { FootCase, MissingGrade } from "./FootCase.js";
@@ -24,7 +25,8 @@ import { stayAt } from "./stayAt.js";
 export function thrushCases(study: Pick<Study, "visits" | "horses" | "settings">): FootCase[] {
   const stays = grouped(study.horses, (stay) => stay.horseId);
   const looks = grouped(study.visits, ({ horseId, visitDate, foot }) => `${horseId}\n${visitDate}\n${foot}`);
-  const rows = [...looks.values()].map((look): FootCase => {
+  const rows = [...looks.values()].map((written): FootCase => {
+    const look = asWritten(written);
     const { horseId, visitDate, foot } = look[0]!;
     const stay = stayAt(stays.get(horseId) ?? [], horseId, visitDate);
     return caseOf(look, stay, study.settings.caseGrade, foot);

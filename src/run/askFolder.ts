@@ -49,7 +49,7 @@ export async function askFolder(
     const study = await readStudy(folder);
     const focus = focusOf(options);
     focusOn(study, focus);
-    const width = terminal.stdout.columns || 80;
+    const width = terminal.stdout.columns ?? 80;
     if (question === null) {
       const states = questions.map((each) => {
         progress.show(`Asking ${each.id}`);
