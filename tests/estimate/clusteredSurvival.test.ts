@@ -8,8 +8,8 @@ import { leukaemia } from "./leukaemia.js";
 import { expectNear } from "./reference.js";
 
 const rows = [
-  ...leukaemia.maintained.map((row, place) => ({ ...row, horse: `m${place}`, first: true as boolean | null })),
-  ...leukaemia.not.map((row, place) => ({ ...row, horse: `n${place}`, first: false as boolean | null })),
+  ...leukaemia.maintained.map((row, place) => ({ ...row, horse: `m${place}`, first: true })),
+  ...leukaemia.not.map((row, place) => ({ ...row, horse: `n${place}`, first: false })),
 ];
 const options = { time: 20, clusterOf: ({ horse }: { horse: string }) => horse, random: seededRandom(1) };
 const [maintained, not] = [rows.slice(0, 11), rows.slice(11)];
