@@ -37,7 +37,8 @@ export interface RainAndThrushOptions {
 
 /**
  * Thrush by month above rain by month, on one month axis. Two panels and not two scales in one, so that no crossing of lines
- * suggests a link that the numbers do not carry. Months without a row stay as gaps; a month without a rain total says so.
+ * suggests a link that the numbers do not carry. Months without a row stay as gaps; a month without a rain total says so; where no month
+ * has one, the panel is left out.
  */
 export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndThrushOptions): Chart {
   const reason = options.tooFewReason ?? "too few to judge";
@@ -51,11 +52,14 @@ export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndTh
   const { months: span } = monthAxis(months, true);
   const widthPx = span <= few ? 320 : 580;
   const counts = countsFit(rows, widthPx / span);
+  // A panel without a value has no scale to draw.
+  const anyRain = rows.some((row) => row.rainMm !== null);
+  const anyShare = rows.some((row) => row.estimate !== null);
   return chartOf({
     title: options.title ?? titleOf(rows, worst),
     explained: [
       `Above: share of ${options.unit} with thrush (${options.caseDefinition}) and ${cellText(options.level, { percent: true })} interval${counts ? `; n: ${options.unit}` : ""}.`,
-      "Below: rain of the month.",
+      anyRain ? "Below: rain of the month." : "No month has a rain total.",
       ...(rows.some((row) => row.tooFew === true) ? [`Grey, dashed, hollow: ${reason}.`] : []),
     ],
     reading: readingOf(rows, worst, options),
@@ -64,7 +68,10 @@ export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndTh
     body: {
       data: { values: rows.map((row) => ({ ...row, tooFew: row.tooFew === true, name: monthText(row.month) })) },
       spacing: 14,
-      vconcat: [thrushPanel(months, widthPx, options, counts), rainPanel(months, widthPx)],
+      vconcat: [
+        ...(anyShare ? [thrushPanel(months, widthPx, options, counts, !anyRain)] : []),
+        ...(anyRain ? [rainPanel(months, widthPx)] : []),
+      ],
     },
   });
 }
@@ -84,8 +91,9 @@ function thrushPanel(
   width: number,
   options: RainAndThrushOptions,
   counts: boolean,
+  lowest: boolean,
 ): Record<string, unknown> {
-  const { encoding: x } = monthAxis(months, false);
+  const { encoding: x } = monthAxis(months, lowest);
   const percent = (field: string, title: string) => ({ field, type: "quantitative", title, format: ".1~%" });
   return {
     width,

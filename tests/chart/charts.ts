@@ -79,6 +79,20 @@ export const charts: readonly (readonly [string, Chart])[] = [
   ["rain and thrush, one month", rainAndThrushChart(months.slice(0, 1), rainOptions)],
   ["rain and thrush, no month", rainAndThrushChart([], rainOptions)],
   ["rain and thrush, ten years", rainAndThrushChart(tenYears(), rainOptions)],
+  [
+    "rain and thrush, no rain",
+    rainAndThrushChart(
+      months.map((row) => ({ ...row, rainMm: null })),
+      rainOptions,
+    ),
+  ],
+  [
+    "rain and thrush, no share",
+    rainAndThrushChart(
+      months.map((row) => ({ ...row, ...none })),
+      rainOptions,
+    ),
+  ],
   ["interval keeping", intervalKeepingChart(yards, keepingOptions)],
   ["interval keeping, one yard", intervalKeepingChart(yards.slice(0, 1), keepingOptions)],
   ["interval keeping, no yard", intervalKeepingChart([], keepingOptions)],
