@@ -16,7 +16,7 @@ export async function toHtmlPage(page: Page): Promise<string> {
   for (const [index, answer] of page.answers.entries()) sections.push(await answerHtml(answer, idOf(index)));
   const { made } = page;
   const compact = page.compact === true;
-  return pageFrame(page.title, [
+  const body = [
     `<header><h1>${escapeHtml(page.title)}</h1>`,
     ...page.intro.map((paragraph) => `<p>${escapeHtml(paragraph)}</p>`),
     ...(compact ? [] : [`<p class="about">Study: ${escapeHtml(made.study)}. Made on ${escapeHtml(made.on)}.</p>`]),
@@ -29,7 +29,8 @@ export async function toHtmlPage(page: Page): Promise<string> {
     ...(compact ? [] : [tablesSection("settings", "What the answers rest on", [settingsTable(made.settings, page.settings)])]),
     `</main>`,
     `<footer>${compact ? settingsLine(page) : ""}<p>Made with ${escapeHtml(made.program)} on ${escapeHtml(made.on)} from the study ${escapeHtml(made.study)}.</p></footer>`,
-  ]);
+  ];
+  return pageFrame(page.title, body, compact);
 }
 
 function idOf(index: number): string {

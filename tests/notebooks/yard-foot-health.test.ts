@@ -24,7 +24,8 @@ test("runs through on the demo, says what the library says of the yard, and name
   expect(warnings).toEqual([]);
   const outputs = notebook.cells.flatMap((cell) => (cell.cell_type === "code" ? cell.outputs : []));
   const html = outputs
-    .map((output) => (output.output_type === "display_data" ? String(output.data["text/html"] ?? "") : ""))
+    .map((output) => (output.output_type === "display_data" ? output.data["text/html"] : null))
+    .filter((text) => typeof text === "string")
     .join("\n");
   const whole = await readStudy(join(root, "data-demo"));
   const study = focusOn(whole, { yardId: "Sallowmere", asOf: "2025-12-31" });
