@@ -69,10 +69,15 @@ test.each(closedFormCases("rate ").filter((name) => !name.startsWith("ratio")))(
 test("approximate limits hold the rate and lie near the exact ones when events are many", () => {
   const interval = fc.constantFrom("anscombe", "byar");
   fc.assert(
-    fc.property(fc.integer({ min: 0, max: 3000 }), interval, fc.double({ min: 0.01, max: 0.9999 }), (events, interval, level) => {
-      const { estimate, lower, upper } = incidenceRate(events, 2, { interval, level });
-      expect(0 <= lower && lower <= estimate && estimate < upper).toBe(true);
-    }),
+    fc.property(
+      fc.integer({ min: 0, max: 3000 }),
+      interval,
+      fc.double({ min: 0.01, max: 0.9999, noNaN: true }),
+      (events, interval, level) => {
+        const { estimate, lower, upper } = incidenceRate(events, 2, { interval, level });
+        expect(0 <= lower && lower <= estimate && estimate < upper).toBe(true);
+      },
+    ),
   );
   for (const interval of ["anscombe", "byar"] as const) {
     const [near, exact] = [incidenceRate(2000, 1, { interval }), incidenceRate(2000, 1)];
