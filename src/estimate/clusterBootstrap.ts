@@ -26,7 +26,7 @@ export interface BootstrapEstimate extends Interval {
  *
  * Missing: `statistic` decides, and has to leave out nulls itself. Clusters without rows are left out.
  *
- * Errors: `empty` when no cluster has rows; `not_a_number` when the statistic gives NaN; `not_a_count`; `too_few` for fewer than
+ * Errors: `empty` when no cluster has rows; `not_a_number` when the statistic gives no finite number; `not_a_count`; `too_few` for fewer than
  * 100 replicates; `out_of_range` for a level not between 0 and 1.
  *
  * Source: Davison AC, Hinkley DV (1997) Bootstrap Methods and their Application, sections 3.8 and 5.3.
@@ -45,8 +45,12 @@ export function clusterBootstrap<Row>(
   if (k === 0) throw new EstimateError("empty", "No cluster has rows.", "Give at least one row.");
   const value = (rows: readonly Row[]): number | null => {
     const found = statistic(rows);
-    if (!Number.isNaN(found)) return found;
-    throw new EstimateError("not_a_number", "The statistic gave NaN.", "Let the statistic return null where it has no value.");
+    if (found === null || Number.isFinite(found)) return found;
+    throw new EstimateError(
+      "not_a_number",
+      `The statistic gave ${found}.`,
+      "Let the statistic return null where it has no value.",
+    );
   };
   const estimate = value(filled.flat());
   const method = `Percentile bootstrap of ${k} clusters`;

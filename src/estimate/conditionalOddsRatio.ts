@@ -27,7 +27,7 @@ export interface ConditionalOddsRatio extends Interval {
  * Missing: whoever counts leaves the missing out and says how many there were.
  *
  * Errors: `empty` for no strata or an empty stratum; `not_a_number`, `not_a_count`; `out_of_range` for a level not between 0
- * and 1.
+ * and 1, or strata so large that too many tables have their margins (counts of some thousands in several strata).
  *
  * Source: Gart JJ (1970) Biometrika 57:471-475; Mehta CR, Patel NR, Gray R (1985) J Am Stat Assoc 80:969-973.
  */
@@ -56,15 +56,23 @@ export function conditionalOddsRatio(
   };
 }
 
+/** Pairs of counts that are added up at most: some seconds. */
+const MOST_PAIRS = 50_000_000;
+
 /** Distribution of the sum of two counts. Added up as logarithms, so that far tails do not vanish. */
 function convolved(first: ConditionalCount, second: ConditionalCount): ConditionalCount {
   const [x, y] = [first.logWeights, second.logWeights];
-  const sums = new Array<number>(x.length + y.length - 1).fill(-Infinity);
-  x.forEach((u, i) => {
-    y.forEach((v, j) => {
-      sums[i + j] = logSum(sums[i + j]!, u + v);
-    });
-  });
+  if (x.length * y.length > MOST_PAIRS) {
+    throw new EstimateError(
+      "out_of_range",
+      "The strata are too large for an exact method.",
+      "Use mantelHaenszel, whose limits are as good with counts of this size.",
+    );
+  }
+  const sums = new Float64Array(x.length + y.length - 1).fill(-Infinity);
+  for (let i = 0; i < x.length; i += 1) {
+    for (let j = 0; j < y.length; j += 1) sums[i + j] = logSum(sums[i + j]!, x[i]! + y[j]!);
+  }
   return { lowest: first.lowest + second.lowest, logWeights: sums };
 }
 

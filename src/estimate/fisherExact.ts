@@ -29,7 +29,8 @@ export interface FisherExactTest {
  *
  * Missing: whoever counts leaves the missing out and says how many there were.
  *
- * Errors: `not_a_number`, `not_a_count`; `empty` when all cells are 0; `out_of_range` for a level not between 0 and 1.
+ * Errors: `not_a_number`, `not_a_count`; `empty` when all cells are 0; `out_of_range` for a level not between 0 and 1, or
+ * when more than two million tables have the same margins.
  *
  * Source: Fisher RA (1935) J R Stat Soc 98:39-82.
  */

@@ -60,3 +60,8 @@ test("no strata, or an empty one, is refused", () => {
   expect(faultCode(() => conditionalOddsRatio([]))).toBe("empty");
   expect(faultCode(() => conditionalOddsRatio([{ a: 0, b: 0, c: 0, d: 0 }]))).toBe("empty");
 });
+
+test("strata of a size that would take a machine hours are refused", () => {
+  const large = { a: 9000, b: 9000, c: 9000, d: 9000 };
+  expect(faultCode(() => conditionalOddsRatio([large, large]))).toBe("out_of_range");
+});

@@ -75,3 +75,9 @@ test("an empty table is refused", () => {
   expect(faultCode(() => fisherExact(0, 0, 0, 0))).toBe("empty");
   expect(faultCode(() => fisherExact(1, -1, 2, 2))).toBe("not_a_count");
 });
+
+// R 4.2.2: fisher.test(matrix(c(20000, 21000, 20500, 21010), 2))$p.value.
+test("tens of thousands in each cell; what would take a machine hours is refused", () => {
+  expectNear([fisherExact(20_000, 21_000, 20_500, 21_010).p], [0.0829126260562], 1e-8);
+  expect(faultCode(() => fisherExact(2e6, 2e6, 2e6, 2e6))).toBe("out_of_range");
+});

@@ -60,3 +60,9 @@ test("swapping the halves keeps p and inverts the ratio; mid-P lies between 0 an
     }),
   );
 });
+
+// R 4.2.2: binom.test(1e6, 2e6 + 3000)$p.value.
+test("a million pairs", () => {
+  expectNear([mcnemar(1e6, 1e6 + 3000).exactP], [0.0340883650794], 1e-10);
+  expect(mcnemar(1e9, 1e9).exactP).toBeCloseTo(1, 4);
+});

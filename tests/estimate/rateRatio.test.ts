@@ -51,3 +51,11 @@ test("without events on one side or on both", () => {
 test("no time at risk is refused", () => {
   expect(faultCode(() => rateRatio(1, 10, 2, 0))).toBe("empty");
 });
+
+// R 4.2.2: poisson.test(c(400000, 402000), c(3, 3.01)) and the same with 3.005.
+test("hundreds of thousands of events", () => {
+  const [one, other] = [rateRatio(400_000, 3, 402_000, 3.01), rateRatio(400_000, 3, 402_000, 3.005)];
+  expectNear([one.p, one.lower, one.upper], [0.457744553569, 0.99397879079, 1.00272359741], 1e-9);
+  expectNear([other.p, other.lower, other.upper], [0.136918865233, 0.99232766323, 1.0010579436], 1e-9);
+  expect(faultCode(() => rateRatio(1, 5e-324, 1, 1))).toBe("out_of_range");
+});

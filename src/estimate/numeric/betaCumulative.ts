@@ -1,3 +1,4 @@
+import { betaLarge } from "./betaLarge.js";
 import { cephes } from "./cephes.js";
 import { requireWithin } from "./requireWithin.js";
 
@@ -12,5 +13,9 @@ export function betaCumulative(x: number, a: number, b: number): number {
   requireWithin("first shape", a, 0, Infinity);
   requireWithin("second shape", b, 0, Infinity);
   if (x === 1 || a === 0) return 1;
-  return x === 0 || b === 0 ? 0 : cephes().incbet(a, b, x);
+  if (x === 0 || b === 0) return 0;
+  return a + b > LARGE ? betaLarge(x, a, b) : cephes().incbet(a, b, x);
 }
+
+/** Shapes that add up to more than this are too much for cephes. */
+const LARGE = 10_000;

@@ -1,10 +1,11 @@
+import { betaCumulative } from "./betaCumulative.js";
 import { cephes } from "./cephes.js";
 import { findRoot } from "./findRoot.js";
 import { requireWithin } from "./requireWithin.js";
 
 /**
- * Value below which a beta variable with shapes `a` and `b` lies with probability `p`. Keeps about 16 digits less those of the
- * larger shape: 10 for a shape of a million.
+ * Value below which a beta variable with shapes `a` and `b` lies with probability `p`. Keeps nine digits of
+ * the probability or more.
  *
  * Method: the inverse of cephes; where that stops early, as it does far in the tails, the root is found again by bracketing.
  *
@@ -15,10 +16,9 @@ export function betaQuantile(p: number, a: number, b: number): number {
   requireWithin("first shape", a, Number.MIN_VALUE, Infinity);
   requireWithin("second shape", b, Number.MIN_VALUE, Infinity);
   if (p === 0 || p === 1) return p;
-  const { incbet } = cephes();
   const quick = quickInverse(a, b, p);
-  const off = Math.abs(incbet(a, b, quick) - p);
-  return off < 1e-9 * Math.min(p, 1 - p) ? quick : findRoot((x) => incbet(a, b, x) - p, 0, 1);
+  const off = Number.isNaN(quick) ? Infinity : Math.abs(betaCumulative(quick, a, b) - p);
+  return off < 1e-9 * Math.min(p, 1 - p) ? quick : findRoot((x) => betaCumulative(x, a, b) - p, 0, 1);
 }
 
 /** NaN where cephes gives up. */

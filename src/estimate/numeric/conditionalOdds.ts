@@ -3,7 +3,7 @@ import { findRoot } from "./findRoot.js";
 /** Distribution of a count given all margins, for an odds ratio of 1: logarithms of weights from the lowest count upwards. */
 export interface ConditionalCount {
   readonly lowest: number;
-  readonly logWeights: readonly number[];
+  readonly logWeights: Float64Array;
 }
 
 /** What the conditional distribution says about the odds ratio. */
@@ -36,43 +36,63 @@ export function conditionalOdds(
 ): ConditionalOdds {
   const at = seen - lowest;
   const top = logWeights.length - 1;
-  const flat = probabilities(logWeights, 0);
-  const here = flat[at]! * (1 + 1e-7);
+  const flat = chances(logWeights, 0);
   const root = (f: (t: number) => number): number => Math.exp(rootOf(f));
-  const tail = (t: number, keep: (x: number) => boolean): number => sumWhere(probabilities(logWeights, t), keep);
+  const atLeast = (t: number): number => chanceOf(chances(logWeights, t), (x) => x >= at);
+  const atMost = (t: number): number => chanceOf(chances(logWeights, t), (x) => x <= at);
+  const here = chanceOf(flat, (x) => x === at) * (1 + 1e-7);
   return {
-    estimate: top === 0 ? null : at === 0 ? 0 : at === top ? Infinity : root((t) => mean(probabilities(logWeights, t)) - at),
-    lower: at === 0 || tails.lowerTail === 0 ? 0 : root((t) => tail(t, (x) => x >= at) - tails.lowerTail),
-    upper: at === top || tails.upperTail === 0 ? Infinity : root((t) => tails.upperTail - tail(t, (x) => x <= at)),
-    pLess: Math.min(
-      1,
-      sumWhere(flat, (x) => x <= at),
-    ),
-    pGreater: Math.min(
-      1,
-      sumWhere(flat, (x) => x >= at),
-    ),
+    estimate: top === 0 ? null : at === 0 ? 0 : at === top ? Infinity : root((t) => mean(chances(logWeights, t)) - at),
+    lower: at === 0 || tails.lowerTail === 0 ? 0 : root((t) => atLeast(t) - tails.lowerTail),
+    upper: at === top || tails.upperTail === 0 ? Infinity : root((t) => tails.upperTail - atMost(t)),
+    pLess: Math.min(1, atMost(0)),
+    pGreater: Math.min(1, atLeast(0)),
     pTwoSided: Math.min(
       1,
-      sumWhere(flat, (x) => flat[x]! <= here),
+      chanceOf(flat, (_, chance) => chance <= here),
     ),
   };
 }
 
-function probabilities(logWeights: readonly number[], t: number): number[] {
-  const logs = logWeights.map((weight, x) => weight + t * x);
-  const largest = logs.reduce((a, b) => Math.max(a, b), -Infinity);
-  const weights = logs.map((log) => Math.exp(log - largest));
-  const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
+/** Probabilities of the counts from the lowest plus `from` on; those outside are too small for a number. */
+interface Chances {
+  readonly from: number;
+  readonly values: Float64Array;
 }
 
-function sumWhere(values: readonly number[], keep: (x: number) => boolean): number {
-  return values.reduce((sum, value, x) => (keep(x) ? sum + value : sum), 0);
+/** The smallest logarithm whose exponential is not 0. */
+const VANISHING = -745;
+
+/** Probabilities at a log odds ratio. Logarithms of the weights rise to one peak and fall after it, so only what lies round it is computed. */
+function chances(logWeights: Float64Array, t: number): Chances {
+  const log = (x: number): number => logWeights[x]! + t * x;
+  let [low, high] = [0, logWeights.length - 1];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (log(middle + 1) > log(middle)) low = middle + 1;
+    else high = middle;
+  }
+  const peak = log(low);
+  let [from, to] = [low, low + 1];
+  while (from > 0 && log(from - 1) - peak > VANISHING) from -= 1;
+  while (to < logWeights.length && log(to) - peak > VANISHING) to += 1;
+  const values = new Float64Array(to - from);
+  let total = 0;
+  for (let i = 0; i < values.length; i += 1) total += values[i] = Math.exp(log(from + i) - peak);
+  for (let i = 0; i < values.length; i += 1) values[i]! /= total;
+  return { from, values };
 }
 
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value, x) => sum + value * x, 0);
+function chanceOf({ from, values }: Chances, keep: (x: number, chance: number) => boolean): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i += 1) if (keep(from + i, values[i]!)) sum += values[i]!;
+  return sum;
+}
+
+function mean({ from, values }: Chances): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i += 1) sum += values[i]! * (from + i);
+  return sum;
 }
 
 /** Root of a rising function of the log odds ratio, the bracket doubled until it holds it. */
