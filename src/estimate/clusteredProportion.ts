@@ -1,11 +1,11 @@
 import { clopperPearsonInterval } from "./clopperPearsonInterval.js";
 import type { ClusterCount } from "./ClusterCount.js";
 import { clusterCorrelation } from "./clusterCorrelation.js";
-import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
 import { requireClusters } from "./numeric/requireClusters.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { surveyLimits } from "./numeric/surveyLimits.js";
 import { tQuantile } from "./numeric/tQuantile.js";
 import { wilsonLimits } from "./numeric/wilsonLimits.js";
@@ -66,7 +66,7 @@ export function clusteredProportion(
   clusters: readonly ClusterCount[],
   options: { readonly level?: number; readonly interval?: ClusteredIntervalKind } = {},
 ): ClusteredProportion {
-  const interval = requireKind(options.interval ?? "wilson");
+  const interval = requireOneOf("interval", options.interval ?? "wilson", Object.keys(WORDS) as ClusteredIntervalKind[]);
   const level = requireLevel(options.level ?? 0.95);
   const filled = requireClusters(clusters);
   const { icc, n, cases } = clusterCorrelation(filled);
@@ -118,12 +118,3 @@ const WORDS: Readonly<Record<ClusteredIntervalKind, string>> = {
   likelihood: "Likelihood interval by t, deviance over the design effect",
   beta: "Korn-Graubard exact interval on the effective number of observations",
 };
-
-function requireKind(kind: ClusteredIntervalKind): ClusteredIntervalKind {
-  if (Object.hasOwn(WORDS, kind)) return kind;
-  throw new EstimateError(
-    "out_of_range",
-    `There is no interval "${kind}" of a clustered proportion.`,
-    `Ask for one of ${Object.keys(WORDS).join(", ")}.`,
-  );
-}

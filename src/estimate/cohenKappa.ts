@@ -3,6 +3,7 @@ import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
 import { normalUpper } from "./numeric/normalUpper.js";
 import { requireCount } from "./numeric/requireCount.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { requireWithin } from "./numeric/requireWithin.js";
 import type { ProportionInterval } from "./ProportionInterval.js";
@@ -55,6 +56,7 @@ export function cohenKappa(
   options: { readonly weights?: KappaWeights; readonly level?: number } = {},
 ): KappaEstimate {
   const { weights = "none" } = options;
+  if (typeof weights === "string") requireOneOf("weighting", weights, ["none", "linear", "quadratic"]);
   const level = requireLevel(options.level ?? 0.95);
   const n = requireSquare(matrix);
   const k = matrix.length;

@@ -2,6 +2,8 @@ import type { ClassificationTable } from "./ClassificationTable.js";
 import { binomialOutcome } from "./design/binomialOutcome.js";
 import { groupIndex } from "./design/groupIndex.js";
 import { numberColumn } from "./design/numberColumn.js";
+import { requireRows } from "./design/requireRows.js";
+import { requireTerms } from "./design/requireTerms.js";
 import { requireColumns } from "./design/requireColumns.js";
 import { usableRows } from "./design/usableRows.js";
 import type { Dropped } from "./Dropped.js";
@@ -68,6 +70,8 @@ export interface CrossValidatedLogistic {
 export function crossValidatedLogistic(options: CrossValidatedLogisticOptions): CrossValidatedLogistic {
   const { rows, outcome, terms, foldBy, cutoff = 0.5 } = options;
   const level = requireLevel(options.level ?? 0.95);
+  requireRows(rows);
+  requireTerms(terms);
   requireWithin("cutoff", cutoff, 0, 1);
   const columns = [outcome, ...terms, ...[foldBy ?? []].flat()];
   if (rows.length > 0) requireColumns(rows, columns);

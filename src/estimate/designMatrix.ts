@@ -1,5 +1,7 @@
 import { columnsOfTerm } from "./design/columnsOfTerm.js";
 import { requireColumns } from "./design/requireColumns.js";
+import { requireTerms } from "./design/requireTerms.js";
+import { requireRows } from "./design/requireRows.js";
 import { requireIndependent } from "./design/requireIndependent.js";
 import { termColumns } from "./design/termColumns.js";
 import { usableRows } from "./design/usableRows.js";
@@ -41,9 +43,9 @@ export interface DesignMatrix {
  * A row with null or undefined in any column that is read is left out and counted under the first such column: outcome, terms,
  * then the rest. The rows are not changed.
  *
- * Errors (`EstimateError`): `unknown_column`, with the nearest name; `empty` when no row is left; `not_a_number` for NaN, infinite
- * numbers, and text in a term without a reference; `not_a_date`; `out_of_range` for a negative weight, an undeclared level or a
- * malformed term; `no_variation` for a category with one value; `too_few` for more coefficients than rows; `collinear`, naming
+ * Errors (`EstimateError`): `unknown_column`, with the nearest name; `empty` when no row is left or no list of rows or terms is given; `not_a_number` for NaN, infinite
+ * numbers, and text in a term without a reference; `not_a_date`; `out_of_range` for a negative weight, an undeclared level, a
+ * malformed term, a row that is no record, or numbers too large or too small to be squared; `no_variation` for a category with one value; `too_few` for more coefficients than rows; `collinear`, naming
  * the columns, when one is constant or follows from others.
  */
 export function designMatrix(
@@ -51,6 +53,8 @@ export function designMatrix(
   terms: readonly Term[],
   { outcome, also = [], positive = [], intercept = true }: DesignOptions = {},
 ): DesignMatrix {
+  requireRows(rows);
+  requireTerms(terms);
   const wanted = [...(outcome === undefined ? [] : [outcome]), ...terms.flatMap(columnsOfTerm), ...also, ...positive];
   const read = [...new Set(wanted)];
   if (rows.length > 0) requireColumns(rows, read);

@@ -1,6 +1,7 @@
 import type { Interval } from "./Interval.js";
 import { conditionalOdds } from "./numeric/conditionalOdds.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireTable } from "./numeric/requireTable.js";
 import { tableCount } from "./numeric/tableCount.js";
 
@@ -42,6 +43,7 @@ export function fisherExact(
   options: { readonly level?: number; readonly alternative?: "two-sided" | "greater" | "less" } = {},
 ): FisherExactTest {
   const { level = 0.95, alternative = "two-sided" } = options;
+  requireOneOf("alternative", alternative, ["two-sided", "greater", "less"]);
   requireTable({ a, b, c, d });
   const outside = 1 - requireLevel(level);
   const tails = {

@@ -2,6 +2,7 @@ import { EigenvalueDecomposition, inverse, Matrix } from "ml-matrix";
 import type { ChiSquareTest } from "./ChiSquareTest.js";
 import type { Coefficient } from "./Coefficient.js";
 import { numberColumn } from "./design/numberColumn.js";
+import { requireTerms } from "./design/requireTerms.js";
 import { designMatrix } from "./designMatrix.js";
 import { EstimateError } from "./EstimateError.js";
 import { chiSquareTest } from "./numeric/chiSquareTest.js";
@@ -10,6 +11,7 @@ import { coxLikelihood, type CoxData } from "./numeric/coxLikelihood.js";
 import { coxResiduals } from "./numeric/coxResiduals.js";
 import { linearPredictor } from "./numeric/linearPredictor.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { scoreCovariance } from "./numeric/scoreCovariance.js";
 import { standardised } from "./numeric/standardised.js";
 import type { RatioInterval } from "./RatioInterval.js";
@@ -136,10 +138,10 @@ export function fitCox(options: CoxOptions): CoxFit {
   };
 }
 
-function requireAsked(terms: readonly Term[], ties: string): void {
+function requireAsked(terms: readonly Term[], ties: "efron" | "breslow"): void {
+  requireTerms(terms);
+  requireOneOf("way with ties", ties, ["efron", "breslow"]);
   if (terms.length === 0) throw new EstimateError("empty", "No term was given.", "Give at least one, or use kaplanMeier.");
-  if (ties === "efron" || ties === "breslow") return;
-  throw new EstimateError("out_of_range", `Ties by "${ties}" were asked for.`, 'Ask for "efron" or "breslow".');
 }
 
 function requireTimes(times: Float64Array, used: Int32Array, column: string): Float64Array {

@@ -9,6 +9,7 @@ import type { ClusteredBinomial } from "./numeric/ClusteredBinomial.js";
 import { clusteredCells } from "./numeric/clusteredCells.js";
 import { irls } from "./numeric/irls.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { sandwich } from "./numeric/sandwich.js";
 import { scoreCovariance } from "./numeric/scoreCovariance.js";
 import { standardised } from "./numeric/standardised.js";
@@ -87,6 +88,9 @@ export function fitGee(options: GeeOptions): GeeFit {
   const { rows, outcome, terms, cluster, correlation = "exchangeable", phi: scale = "independence", weights } = options;
   const { correction = "none" } = options;
   const level = requireLevel(options.level ?? 0.95);
+  requireOneOf("correlation", correlation, ["exchangeable", "independence"]);
+  requireOneOf("correction", correction, ["none", "clusters", "mancl-derouen"]);
+  if (typeof scale !== "number") requireOneOf("dispersion", scale, ["independence", "estimated"]);
   const by = [cluster].flat();
   const single = typeof outcome === "string";
   const name = single ? outcome : outcome.cases;

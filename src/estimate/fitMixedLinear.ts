@@ -9,6 +9,7 @@ import type { ConditionalMode } from "./mixed/ConditionalMode.js";
 import { interceptStructure } from "./mixed/interceptStructure.js";
 import { orthonormal } from "./mixed/orthonormal.js";
 import type { RandomStructure } from "./mixed/RandomStructure.js";
+import { requireGroups } from "./mixed/requireGroups.js";
 import { requireReplicates } from "./mixed/requireReplicates.js";
 import { slopeDf } from "./mixed/slopeDf.js";
 import { slopeStructure } from "./mixed/slopeStructure.js";
@@ -18,6 +19,7 @@ import { leastSquares } from "./numeric/leastSquares.js";
 import { linearPredictor } from "./numeric/linearPredictor.js";
 import { profiledLinear } from "./numeric/profiledLinear.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { sandwich } from "./numeric/sandwich.js";
 import { coefficientTable } from "./regression/coefficientTable.js";
 import { termWords } from "./regression/termWords.js";
@@ -94,6 +96,8 @@ export interface MixedLinearFit extends RegressionFit {
 export function fitMixedLinear(options: MixedLinearOptions): MixedLinearFit {
   const { rows, outcome, terms, groups, slope, method = "reml" } = options;
   const level = requireLevel(options.level ?? 0.95);
+  requireGroups(groups);
+  requireOneOf("method", method, ["reml", "ml"]);
   const design = designMatrix(rows, terms, { outcome, also: [...groups, ...(slope === undefined ? [] : [slope.column])] });
   const { names, n, used, dropped } = design;
   const p = names.length;

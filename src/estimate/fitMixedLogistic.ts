@@ -9,12 +9,13 @@ import { coefficientDf } from "./mixed/coefficientDf.js";
 import { pooledCells } from "./mixed/pooledCells.js";
 import type { RandomIntercept } from "./mixed/RandomIntercept.js";
 import { randomIntercepts } from "./mixed/randomIntercepts.js";
-import { requireChoices } from "./mixed/requireChoices.js";
+import { requireGroups } from "./mixed/requireGroups.js";
 import { requirePoints } from "./mixed/requirePoints.js";
 import { requireSettled } from "./mixed/requireSettled.js";
 import { requireSpread } from "./mixed/requireSpread.js";
 import { startOf, type MixedStart } from "./mixed/startOf.js";
 import { binomialFamily } from "./numeric/binomialFamily.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { fitNested } from "./numeric/fitNested.js";
 import { irls } from "./numeric/irls.js";
 import { nestCounts } from "./numeric/nestCounts.js";
@@ -114,7 +115,8 @@ export interface MixedLogisticFit extends RegressionFit<OddsCoefficient> {
 export function fitMixedLogistic(options: MixedLogisticOptions): MixedLogisticFit {
   const { rows, outcome, terms, groups, method = "quadrature", start } = options;
   const level = requireLevel(options.level ?? 0.95);
-  requireChoices(groups, method);
+  requireGroups(groups);
+  requireOneOf("method", method, ["quadrature", "laplace"]);
   const points = requirePoints(options.nodes, groups);
   const single = typeof outcome === "string";
   const name = single ? outcome : outcome.cases;

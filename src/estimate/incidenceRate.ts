@@ -1,7 +1,7 @@
-import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import { poissonLimits } from "./numeric/poissonLimits.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireRate } from "./numeric/requireRate.js";
 
 /** Events per unit of time at risk. */
@@ -37,13 +37,7 @@ export function incidenceRate(
   options: { readonly level?: number; readonly interval?: "exact" | "anscombe" | "byar" } = {},
 ): RateInterval {
   const { interval = "exact" } = options;
-  if (!Object.hasOwn(poissonLimits, interval)) {
-    throw new EstimateError(
-      "out_of_range",
-      `There is no interval "${interval}" of a rate.`,
-      `Ask for one of ${Object.keys(poissonLimits).join(", ")}.`,
-    );
-  }
+  requireOneOf("interval", interval, ["exact", "anscombe", "byar"]);
   const level = requireLevel(options.level ?? 0.95);
   requireRate(events, time);
   const { lower, upper } = poissonLimits[interval](events, level);

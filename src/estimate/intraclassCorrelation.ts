@@ -3,6 +3,7 @@ import type { Interval } from "./Interval.js";
 import { fQuantile } from "./numeric/fQuantile.js";
 import { fUpper } from "./numeric/fUpper.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireNumber } from "./numeric/requireNumber.js";
 
 /**
@@ -51,6 +52,7 @@ export function intraclassCorrelation(
   options: { readonly form?: IccForm; readonly level?: number } = {},
 ): IccEstimate {
   const { form = "2,1" } = options;
+  requireOneOf("form", form, ["1,1", "2,1", "3,1", "1,k", "2,k", "3,k"]);
   const level = requireLevel(options.level ?? 0.95);
   const rows = complete(matrix);
   const [n, k] = [rows.length, rows[0]!.length];

@@ -2,6 +2,7 @@ import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireWithin } from "./numeric/requireWithin.js";
 import { riskTable, type RiskRow } from "./numeric/riskTable.js";
 import type { SurvivalTime } from "./SurvivalTime.js";
@@ -62,6 +63,7 @@ export function kaplanMeier(
   options: { readonly level?: number; readonly interval?: "log-log" | "log"; readonly horizon?: number } = {},
 ): SurvivalCurve {
   const { interval = "log-log", horizon = null } = options;
+  requireOneOf("interval", interval, ["log-log", "log"]);
   const level = requireLevel(options.level ?? 0.95);
   const table = riskTable(rows);
   if (table.n === 0) {

@@ -5,6 +5,7 @@ import { breslowDay } from "./breslowDay.js";
 import { chiSquareTest } from "./numeric/chiSquareTest.js";
 import { ratioOf } from "./numeric/ratioOf.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireTable } from "./numeric/requireTable.js";
 import { waldEffect } from "./numeric/waldEffect.js";
 import type { TwoByTwo } from "./TwoByTwo.js";
@@ -53,6 +54,7 @@ export function mantelHaenszel(
   options: { readonly measure?: MantelHaenszelMeasure; readonly level?: number } = {},
 ): MantelHaenszelEstimate {
   const { measure = "oddsRatio" } = options;
+  requireOneOf("measure", measure, ["oddsRatio", "riskRatio", "riskDifference"]);
   const level = requireLevel(options.level ?? 0.95);
   if (strata.length === 0) throw new EstimateError("empty", "There are no strata.", "Give at least one two-by-two table.");
   for (const stratum of strata) requireTable(stratum);

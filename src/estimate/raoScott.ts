@@ -3,6 +3,7 @@ import { clusteredProportion } from "./clusteredProportion.js";
 import { EstimateError } from "./EstimateError.js";
 import { chiSquareUpper } from "./numeric/chiSquareUpper.js";
 import { requireClusters } from "./numeric/requireClusters.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 
 /** One group of the test. */
 export interface RaoScottGroup {
@@ -50,6 +51,7 @@ export function raoScott(
   options: { readonly designEffect?: "separate" | "pooled" } = {},
 ): RaoScottTest {
   const { designEffect = "separate" } = options;
+  requireOneOf("design effect", designEffect, ["separate", "pooled"]);
   if (groups.length < 2) throw new EstimateError("too_few", "There are fewer than two groups.", "Give two groups or more.");
   const parts = groups.map((clusters) => {
     const { estimate, designEffect: effect, clusters: k, n, cases } = clusteredProportion(requireClusters(clusters));

@@ -31,7 +31,11 @@ export function binomialOutcome(
       throw new EstimateError("not_a_count", `There are ${value} cases of ${n[i]!} ${where}.`, "Give whole numbers.");
     }
     if (value > n[i]!) {
-      throw new EstimateError("out_of_range", `There are ${value} cases of ${n[i]!} ${where}.`, "n counts the cases too.");
+      throw new EstimateError(
+        "out_of_range",
+        `There are ${value} cases of ${n[i]!} ${where}.`,
+        "Give in n all that were examined, the cases included.",
+      );
     }
   });
   const name = single ? outcome : outcome.cases;

@@ -55,7 +55,7 @@ export function generalisedLinear(
     means: fit.eta.map(family.mean),
     deviance: fit.deviance,
     nullDeviance: irls({ ...problem, columns: [new Float64Array(y.length).fill(1)] }).deviance,
-    pearson: fit.residuals.reduce((sum, value, i) => sum + value ** 2 / fit.weights[i]!, 0),
+    pearson: fit.residuals.reduce((sum, value, i) => (value === 0 ? sum : sum + value ** 2 / fit.weights[i]!), 0),
     iterations: fit.iterations,
     profile: (level) => design.names.map((_, j) => profileLimits(problem, fit, transform.getRow(j), j, level)),
   };

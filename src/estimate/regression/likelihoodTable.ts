@@ -1,5 +1,6 @@
 import type { Coefficient } from "../Coefficient.js";
 import { EstimateError } from "../EstimateError.js";
+import { requireOneOf } from "../numeric/requireOneOf.js";
 import { clusterNotes } from "./clusterNotes.js";
 import { coefficientTable } from "./coefficientTable.js";
 
@@ -31,6 +32,7 @@ export function likelihoodTable(
   { estimates, covariance, profile }: Estimated,
   { level, interval, groups, by }: Choices,
 ): { readonly coefficients: readonly Coefficient[]; readonly words: string; readonly notes: readonly string[] } {
+  if (interval !== undefined) requireOneOf("interval", interval, ["profile", "wald"]);
   if (groups !== null && interval === "profile") {
     throw new EstimateError(
       "out_of_range",
