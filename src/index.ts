@@ -240,6 +240,8 @@ export { fisherExact } from "./estimate/fisherExact.js";
 export type { FisherExactTest } from "./estimate/fisherExact.js";
 export { fisherExactTable } from "./estimate/fisherExactTable.js";
 export type { FisherExactTableTest } from "./estimate/fisherExactTable.js";
+export { fitCox } from "./estimate/fitCox.js";
+export type { CoxOptions, HazardCoefficient, CoxFit } from "./estimate/fitCox.js";
 export { fitGee } from "./estimate/fitGee.js";
 export type { GeeOptions, GeeCoefficient, GeeFit } from "./estimate/fitGee.js";
 export { fitLinear } from "./estimate/fitLinear.js";
