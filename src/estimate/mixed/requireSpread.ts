@@ -60,5 +60,7 @@ export function requireSpread(
     );
   }
   if (several >= FEW) return [];
-  return [`Only ${several === inner.count ? "" : `${several} of `}${inner.count} groups of ${name} have more than one observation; their SD is weakly identified.`];
+  return [
+    `Only ${several === inner.count ? "" : `${several} of `}${inner.count} groups of ${name} have more than one observation; their SD is weakly identified.`,
+  ];
 }
