@@ -1,5 +1,5 @@
-import type { FootSet } from "../derive/fabric/FootSet.js";
-import { footSets } from "../derive/fabric/footSets.js";
+import type { FootTable } from "../derive/fabric/FootTable.js";
+import { tableOfFeet } from "../derive/fabric/tableOfFeet.js";
 import type { Issue } from "../study/Issue.js";
 import type { Study } from "../study/Study.js";
 import { copiedRows } from "./fabric/copiedRows.js";
@@ -21,7 +21,7 @@ import { unitRuns } from "./fabric/unitRuns.js";
 import { unvaryingGrades } from "./fabric/unvaryingGrades.js";
 import { visitsWithoutRain } from "./fabric/visitsWithoutRain.js";
 
-const checks: readonly ((study: Study, sets: readonly FootSet[]) => readonly Issue[])[] = [
+const checks: readonly ((study: Study, table: FootTable) => readonly Issue[])[] = [
   swappedLabels,
   swappedHorses,
   swappedWallSides,
@@ -45,14 +45,15 @@ const checks: readonly ((study: Study, sets: readonly FootSet[]) => readonly Iss
 /**
  * What a careful reader would doubt in a study that was read without a fault: labels that were probably exchanged, readings in other units,
  * rounded, copied, or written twice, observers that never vary or see otherwise, gauges that stand still. All are warnings: nothing is
- * changed. Each message holds the numbers it rests on, and each check its thresholds with their reason.
+ * changed. Each message holds the numbers it rests on; `fabricCodes` lists what can be said.
  *
- * Method: one function a check, in this folder. Rows that are no horse's feet are another matter: see `setAsideByFabric`, which should be
- * called before.
+ * Method: one function a check. Those that rest on probability share a chance of 5 % of any false doubt in a whole study (Bonferroni over the
+ * checks, and within each over the sets, pairs, observers or measures that it compares); horses, not rows, are the units wherever readings of
+ * one horse hang together. The others ask for fixed amounts that are common practice. Measured rates stand in docs/fabric.md.
  *
  * Missing: a check that has too little to go by says nothing, so silence proves nothing.
  */
 export function fabricChecks(study: Study): readonly Issue[] {
-  const sets = footSets(study.visits);
-  return checks.flatMap((check) => check(study, sets));
+  const table = tableOfFeet(study.visits);
+  return checks.flatMap((check) => check(study, table));
 }

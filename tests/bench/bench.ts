@@ -1,4 +1,5 @@
 import { demo } from "./demo.js";
+import { fabric } from "./fabric.js";
 import { gee } from "./gee.js";
 import { libraryImport } from "./libraryImport.js";
 import { nestedLogistic } from "./nestedLogistic.js";
@@ -15,6 +16,9 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   libraryImport: () => {
     print(libraryImport());
+  },
+  fabric: async () => {
+    print(await fabric());
   },
   readMillion: async () => {
     print(await readMillion());

@@ -1,81 +1,80 @@
-import { fabricIssue } from "./fabricIssue.js";
 import type { FootSet } from "../../derive/fabric/FootSet.js";
-import { footSets } from "../../derive/fabric/footSets.js";
+import type { FootTable } from "../../derive/fabric/FootTable.js";
+import { standingFeet } from "../../derive/fabric/standingFeet.js";
+import { tableOfFeet } from "../../derive/fabric/tableOfFeet.js";
 import { grouped } from "../../study/grouped.js";
 import type { Issue } from "../../study/Issue.js";
 import type { Study } from "../../study/Study.js";
-import { type AlikeRows, alikeRows } from "./alike/alikeRows.js";
-import type { RowPairs } from "./alike/RowPairs.js";
+import type { AlikePair } from "./alike/AlikePair.js";
+import { alikeSets } from "./alike/alikeSets.js";
 import { smallChance } from "./alike/smallChance.js";
-
-interface Sides extends RowPairs {
-  readonly set: FootSet;
-}
+import { fabricIssue } from "./fabricIssue.js";
 
 /** From so many sets of one observer on, and this share of them, it is a habit and is told once. Common practice, no source. */
 const HABIT = { sets: 3, share: 0.5 };
+const hint = "Ask whether both sides were measured; leave the cells of a foot that was not measured empty.";
 
 /**
  * Left feet whose measures are those of the right feet, more exactly than anybody reads two feet: one side was measured, and the other filled
- * in. Told for each set, or once for an observer who does it in half of the sets.
+ * in. Told for each set, or once for an observer who does it in half of the measured sets.
  *
- * Method: left fore against right fore and left hind against right hind of each set (`alikeRows`).
+ * Method: left fore against right fore and left hind against right hind of each set (`alikeSets`).
  *
  * Missing: sets with fewer than six measures on both sides are not judged.
  *
  * Source: own.
  */
-export function leftEqualsRight({ visits }: Pick<Study, "visits">, sets: readonly FootSet[] = footSets(visits)): Issue[] {
-  const comparisons = sets.map((set): Sides => {
-    const { LF, RF, LH, RH } = set.rows;
-    const pairs = [
-      ...(LF === undefined || RF === undefined ? [] : [[LF, RF] as const]),
-      ...(LH === undefined || RH === undefined ? [] : [[LH, RH] as const]),
-    ];
-    return { set, observerId: set.observerId, pairs };
-  });
-  const measured = grouped(
-    comparisons.filter(({ pairs }) =>
-      pairs.some((both) => both.every((row) => row.hoofWidthMm !== null || row.toeLengthMm !== null)),
-    ),
-    ({ observerId }) => observerId,
-  );
-  return [...grouped(alikeRows(comparisons), ({ of }) => of.observerId)].flatMap(([observerId, alike]) => {
-    const sets = measured.get(observerId)?.length ?? alike.length;
-    const habit = alike.length >= HABIT.sets && alike.length >= HABIT.share * sets;
-    return habit ? [habitOf(observerId, alike, sets)] : alike.map(single);
+export function leftEqualsRight({ visits }: Pick<Study, "visits">, table: FootTable = tableOfFeet(visits)): Issue[] {
+  const feet = [
+    ["LF", "RF"],
+    ["LH", "RH"],
+  ] as const;
+  const every = table.sets.map((_, place) => [place, place] as const);
+  const found = alikeSets(table, every, feet);
+  const observerOf = (place: number) => table.sets[place]?.observerId ?? null;
+  return [...grouped(found, ({ now }) => observerOf(now))].flatMap(([observerId, alike]) => {
+    const measured = table.sets.filter((set) => set.observerId === observerId && sidesMeasured(set)).length;
+    const habit = alike.length >= HABIT.sets && alike.length >= HABIT.share * measured;
+    return habit ? [habitOf(table, observerId, alike, measured)] : alike.map((each) => single(table, each));
   });
 }
 
-const hint = "Ask whether both sides were measured; leave the cells of a foot that was not measured empty.";
+function sidesMeasured({ rows: { LF, RF, LH, RH } }: FootSet): boolean {
+  const measured = (row: FootSet["rows"]["LF"]) => (row?.hoofWidthMm ?? row?.toeLengthMm ?? null) !== null;
+  return (measured(LF) && measured(RF)) || (measured(LH) && measured(RH));
+}
 
-function single({ of: { set, pairs }, compared, equal, p }: AlikeRows<Sides>): Issue {
+function rowsOf(table: FootTable, place: number) {
+  const set = table.sets[place];
+  return standingFeet.flatMap((foot) => set?.rows[foot] ?? []);
+}
+
+function single(table: FootTable, { now, compared, equal, p }: AlikePair): Issue {
+  const rows = rowsOf(table, now);
+  const [first] = rows;
   return fabricIssue({
-    file: pairs[0]?.[0].file ?? "visits.csv",
-    line: pairs[0]?.[0].line ?? null,
+    file: first?.file ?? "visits.csv",
+    line: first?.line ?? null,
     code: "left_equals_right",
     found:
-      `${equal} of ${compared} measures of ${set.horseId} on ${set.visitDate} are the same left and right ` +
-      `(lines ${pairs
-        .flat()
-        .map(({ line }) => line)
-        .join(", ")}); two feet would be so alike in ${smallChance(p)} visits`,
+      `${equal} of ${compared} measures of ${first?.horseId ?? ""} on ${first?.visitDate ?? ""} are the same left and right ` +
+      `(lines ${rows.map(({ line }) => line).join(", ")}); two feet would be so alike in ${smallChance(p)} visits`,
     hint,
   });
 }
 
-function habitOf(observerId: string | null, alike: readonly AlikeRows<Sides>[], sets: number): Issue {
-  const [first] = alike;
+function habitOf(table: FootTable, observerId: string | null, alike: readonly AlikePair[], measured: number): Issue {
+  const [first] = rowsOf(table, alike[0]?.now ?? 0);
   const sum = (count: "compared" | "equal") => alike.reduce((total, each) => total + each[count], 0);
-  const horses = new Set(alike.map(({ of }) => of.set.horseId)).size;
+  const horses = new Set(alike.map(({ now }) => table.sets[now]?.horseId)).size;
   return fabricIssue({
-    file: first?.of.pairs[0]?.[0].file ?? "visits.csv",
-    line: first?.of.pairs[0]?.[0].line ?? null,
+    file: first?.file ?? "visits.csv",
+    line: first?.line ?? null,
     column: "observer_id",
     code: "left_equals_right",
     found:
       `${observerId === null ? "where no observer is named" : `where ${observerId} is the observer`}, left and right are the same in ` +
-      `${alike.length} of ${sets} measured visits to ${horses} horses: ${sum("equal")} of ${sum("compared")} measures`,
+      `${alike.length} of ${measured} measured visits to ${horses} horses: ${sum("equal")} of ${sum("compared")} measures`,
     hint,
   });
 }

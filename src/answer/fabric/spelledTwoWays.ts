@@ -25,9 +25,9 @@ function twice<Row extends Source>(
   rows: readonly Row[],
   nameOf: (row: Row) => string | null,
 ): Issue[] {
-  const names = grouped(rows, nameOf);
+  const names = [...grouped(rows, nameOf)].flatMap(([name, ofName]) => (name === null ? [] : [{ name, ofName }]));
   const alike = grouped(
-    [...names].flatMap(([name, ofName]) => (name === null || plain(name) === "" ? [] : [{ name, ofName }])),
+    names.filter(({ name }) => plain(name) !== ""),
     ({ name }) => plain(name),
   );
   return [...alike.values()].flatMap((spellings) => {

@@ -1,36 +1,31 @@
-import { fabricIssue } from "./fabricIssue.js";
 import { fabricMeasures } from "../../derive/fabric/fabricMeasures.js";
-import type { FootPair } from "../../derive/fabric/FootPair.js";
-import type { FootSet } from "../../derive/fabric/FootSet.js";
-import { footSets } from "../../derive/fabric/footSets.js";
-import { flipInflation } from "../../estimate/swap/flipInflation.js";
-import { grouped } from "../../study/grouped.js";
+import type { FootTable } from "../../derive/fabric/FootTable.js";
+import { tableOfFeet } from "../../derive/fabric/tableOfFeet.js";
+import { flipPart } from "../../estimate/fabric/flipPart.js";
+import { fromOtherDays } from "../../estimate/fabric/fromOtherDays.js";
+import { historyOf } from "../../estimate/fabric/historyOf.js";
 import type { Issue } from "../../study/Issue.js";
 import type { Study } from "../../study/Study.js";
-import { footHistories } from "./swaps/footHistories.js";
-import type { PairSwap } from "./swaps/PairSwap.js";
-import { pairEvidence } from "./swaps/pairEvidence.js";
+import { fabricIssue } from "./fabricIssue.js";
+import { fewestDays } from "./swaps/fewestDays.js";
+import { labelEvidence } from "./swaps/labelEvidence.js";
+import type { LabelWeights } from "./swaps/LabelWeights.js";
+import { leftWithoutBest } from "./swaps/leftWithoutBest.js";
+import { pairReadings } from "./swaps/pairReadings.js";
+import { seenOfFeet } from "./swaps/seenOfFeet.js";
 import { signedMeasure } from "./swaps/signedMeasure.js";
 import type { Swap } from "./swaps/Swap.js";
 import { swapLimit } from "./swaps/swapLimit.js";
 import { swaps } from "./swaps/swaps.js";
-import { LEFT_WITHOUT_BEST, withoutBest } from "./swaps/withoutBest.js";
 
 /** Diagonal feet must fit this much better than a plainer mistake that is told too, since fore and hind differ more than left and right. */
 const HANDICAP = 4;
 const MEASURES_SHOWN = 2;
 
-/** The evidence on one pair of feet in all sets, and by how much its measures scatter beyond independence. */
-interface PairWeights {
-  readonly pair: FootPair;
-  readonly inflation: number;
-  readonly of: ReadonlyMap<FootSet, PairSwap>;
-}
-
 interface Told {
   readonly swap: Swap;
   readonly gap: number;
-  readonly evidence: readonly { readonly pair: FootPair; readonly found: PairSwap }[];
+  readonly weights: readonly LabelWeights[];
 }
 
 /**
@@ -39,80 +34,52 @@ interface Told {
  * Method: each set is held against the same horse on its other days, three days or more in all. The difference between the two feet of a pair
  * would change its sign; how much better that fits is a log-likelihood gap, from the ten measures with the spread of the herd, the horn
  * colour, the shoe, and an abscess track, which moves down its own foot. Gaps of measures are divided by how much they scatter beyond
- * independence (`flipInflation`). A swap is told from the gap of `swapLimit` on, if 4 of it are left without its most telling part; of several
- * the best.
+ * independence (`flipInflation`). A swap is told from the gap of `swapLimit` on, for all sets and swaps that are looked for, if 4 of it are
+ * left without its most telling part; of several the best.
  *
  * Missing: feet without a history, or alike in everything, cannot be judged and raise nothing.
  *
  * Source: fore wider than hind is known of horses, mules and donkeys, but the horse's own past is better; the likelihood is own.
  */
-export function swappedLabels({ visits }: Pick<Study, "visits">, sets: readonly FootSet[] = footSets(visits)): Issue[] {
-  const weights = weightsOf(sets);
-  const judged = sets.filter((set) => weights.some(({ of }) => judgeable(of.get(set)))).length;
-  const limit = swapLimit(judged);
-  return sets.flatMap((set) => {
-    const gaps = new Map(weights.map((weight) => [weight.pair, gapOf(set, weight)]));
-    const told = swaps
-      .filter(({ pairs }) => pairs.reduce((sum, pair) => sum + (gaps.get(pair) ?? 0), 0) >= limit)
-      .flatMap((swap) => toldBy(set, swap, weights) ?? []);
-    const best = bestOf(told);
-    return best === null ? [] : [issueOf(set, best, limit, judged)];
+export function swappedLabels({ visits }: Pick<Study, "visits">, table: FootTable = tableOfFeet(visits)): Issue[] {
+  const looks = seenOfFeet(table);
+  const pairs = new Set(swaps.flatMap((swap) => swap.pairs));
+  const weights = new Map([...pairs].map((pair) => [pair, labelEvidence(table, pair, looks)]));
+  const sought = swaps.map((swap) => ({ swap, weights: swap.pairs.flatMap((pair) => weights.get(pair) ?? []) }));
+  const judged = table.sets.filter((_, set) => [...weights.values()].some(({ judgeable }) => judgeable[set] === 1)).length;
+  const limit = swapLimit(judged * swaps.length);
+  return table.sets.flatMap((_, place) => {
+    let best: Told | null = null;
+    for (const { swap, weights: used } of sought) {
+      let [gap, most] = [0, 0];
+      for (const each of used) {
+        gap += each.gap[place] ?? 0;
+        most = Math.max(most, each.best[place] ?? 0);
+      }
+      if (gap < limit || gap - most < leftWithoutBest) continue;
+      if (best === null || gap - handicap(swap) > best.gap - handicap(best.swap)) best = { swap, gap, weights: used };
+    }
+    return best === null ? [] : [issueOf(table, place, best, limit, judged)];
   });
 }
 
-function weightsOf(sets: readonly FootSet[]): PairWeights[] {
-  const histories = [...grouped(sets, ({ horseId }) => horseId).values()];
-  const feet = footHistories(sets);
-  return [...grouped(swaps, ({ code }) => code).values()].flatMap((ofCode) => {
-    const single = ofCode.flatMap(({ pairs }) => (pairs.length === 1 ? pairs : []));
-    const evidence = single.map((pair) => ({ pair, of: pairEvidence(histories, pair, feet) }));
-    const inflation = flipInflation(evidence.flatMap(({ of }) => [...of.values()]));
-    return evidence.map((each) => ({ ...each, inflation }));
-  });
+function handicap({ code }: Swap): number {
+  return code === "diagonals_swapped" ? HANDICAP : 0;
 }
 
-function judgeable(evidence: PairSwap | undefined): boolean {
-  return evidence !== undefined && (evidence.information > 0 || evidence.others.some(({ gap }) => gap !== 0));
-}
-
-function gapOf(set: FootSet, { of, inflation }: PairWeights): number {
-  const evidence = of.get(set);
-  if (evidence === undefined) return 0;
-  return evidence.others.reduce((sum, { gap }) => sum + gap, evidence.gap / inflation);
-}
-
-function toldBy(set: FootSet, swap: Swap, weights: readonly PairWeights[]): Told | null {
-  const used = weights.filter(({ pair }) => swap.pairs.includes(pair));
-  const evidence = used.flatMap(({ pair, of, inflation }) => {
-    const found = of.get(set);
-    return found === undefined ? [] : [{ pair, inflation, found }];
-  });
-  const { gap, rest } = withoutBest(
-    evidence.flatMap(({ found, inflation }) => [
-      ...found.parts.map((part) => part / inflation),
-      ...found.others.map((other) => other.gap),
-    ]),
-  );
-  return rest < LEFT_WITHOUT_BEST ? null : { swap, gap, evidence };
-}
-
-function bestOf(told: readonly Told[]): Told | null {
-  const handicapped = ({ swap, gap }: Told) => gap - (swap.code === "diagonals_swapped" ? HANDICAP : 0);
-  return told.reduce<Told | null>((top, each) => (top === null || handicapped(each) > handicapped(top) ? each : top), null);
-}
-
-function issueOf(set: FootSet, { swap, gap, evidence }: Told, limit: number, judged: number): Issue {
-  const rows = swap.pairs.flat().flatMap((foot) => set.rows[foot] ?? []);
+function issueOf(table: FootTable, place: number, { swap, gap, weights }: Told, limit: number, judged: number): Issue {
+  const { horseId = "", visitDate = "", rows: ofFeet = {} } = table.sets[place] ?? {};
+  const rows = swap.pairs.flat().flatMap((foot) => ofFeet[foot] ?? []);
   const lines = rows.map(({ line }) => line).sort((a, b) => a - b);
-  const measures = evidence
-    .flatMap(({ pair, found }) => found.parts.map((part, place) => ({ pair, found, part, place })))
+  const measures = weights
+    .flatMap((each) => measureParts(table, place, each))
+    .filter(({ part }) => part > 0)
     .sort((a, b) => b.part - a.part)
     .slice(0, MEASURES_SHOWN)
-    .filter(({ part }) => part > 0)
-    .map(({ pair, found, place }) => contrastWords(pair, found, place));
-  const seen = evidence.flatMap(({ pair, found }) =>
-    found.others
-      .filter((other) => other.gap > 1)
+    .map(({ words }) => words);
+  const seen = weights.flatMap(({ pair, looks }) =>
+    looks
+      .filter(({ gaps }) => (gaps[place] ?? 0) > 1)
       .map(({ title }) => `${title} of ${pair.join(" and ")} fits the other way round`),
   );
   const pairs = swap.pairs.map((pair) => pair.join(" with ")).join(", ");
@@ -122,17 +89,30 @@ function issueOf(set: FootSet, { swap, gap, evidence }: Told, limit: number, jud
     column: "foot",
     code: swap.code,
     found:
-      `${swap.words} of ${set.horseId} on ${set.visitDate} were probably exchanged (${pairs}): ` +
+      `${swap.words} of ${horseId} on ${visitDate} were probably exchanged (${pairs}): ` +
       [...measures, ...seen].join("; ") +
       `; the log-likelihood is better by ${gap.toFixed(1)} the other way round, where ${limit.toFixed(1)} is asked of ${judged} sets`,
     hint: `Look at the paper record of that day; if it is so, correct foot in lines ${lines.join(", ")}.`,
   });
 }
 
-function contrastWords([a, b]: FootPair, { contrast, expected }: PairSwap, place: number): string {
-  const [measure, value, prediction] = [fabricMeasures[place], contrast[place] ?? null, expected[place] ?? null];
-  if (measure === undefined || value === null || prediction === null) return "";
-  const { title, unit } = measure;
-  const usual = signedMeasure(prediction.history, unit);
-  return `${title} ${a} less ${b} is ${signedMeasure(value, unit)} here and ${usual} on ${prediction.days} other days`;
+/** What each measure of a pair says in one set: its part of the gap, and words for it. */
+function measureParts(table: FootTable, place: number, { pair, spreads }: LabelWeights) {
+  const horse = horseAt(table, place);
+  const row = place - (table.starts[horse] ?? 0);
+  const readings = pairReadings(table, pair, [horse]);
+  const { expected, variance } = fromOtherDays(readings, spreads, fewestDays);
+  return fabricMeasures.map(({ title, unit }, column) => {
+    const at = row * readings.columns + column;
+    const value = readings.values[at] ?? NaN;
+    const { mean, days } = historyOf(readings, row, column);
+    const words =
+      `${title} ${pair.join(" less ")} is ${signedMeasure(value, unit)} here and ${signedMeasure(mean, unit)} on ` +
+      `${days} other days`;
+    return { part: flipPart(value, expected[at] ?? NaN, variance[at] ?? NaN), words };
+  });
+}
+
+function horseAt({ starts }: FootTable, place: number): number {
+  return starts.findIndex((start) => start > place) - 1;
 }

@@ -1,21 +1,22 @@
-import { fabricIssue } from "./fabricIssue.js";
-import type { FootSet, StandingFoot } from "../../derive/fabric/FootSet.js";
-import { footSets } from "../../derive/fabric/footSets.js";
-import { hoofShape } from "../../derive/hoofShape.js";
-import { flipEvidence } from "../../estimate/swap/flipEvidence.js";
-import { flipInflation } from "../../estimate/swap/flipInflation.js";
-import type { Prediction } from "../../estimate/swap/Prediction.js";
-import { predictions } from "../../estimate/swap/predictions.js";
-import { spreadOf } from "../../estimate/swap/spreadOf.js";
-import { grouped } from "../../study/grouped.js";
+import { fabricMeasures } from "../../derive/fabric/fabricMeasures.js";
+import type { FootTable } from "../../derive/fabric/FootTable.js";
+import { standingFeet } from "../../derive/fabric/standingFeet.js";
+import { tableOfFeet } from "../../derive/fabric/tableOfFeet.js";
+import { flipInflation } from "../../estimate/fabric/flipInflation.js";
+import { flipPart } from "../../estimate/fabric/flipPart.js";
+import { fromOtherDays } from "../../estimate/fabric/fromOtherDays.js";
+import { historyOf } from "../../estimate/fabric/historyOf.js";
+import type { Readings } from "../../estimate/fabric/Readings.js";
+import { signFlips } from "../../estimate/fabric/signFlips.js";
+import { spreadOf } from "../../estimate/fabric/spreadOf.js";
 import type { Issue } from "../../study/Issue.js";
 import type { Study } from "../../study/Study.js";
-import { FEWEST_DAYS } from "./swaps/pairEvidence.js";
+import { fabricIssue } from "./fabricIssue.js";
+import { fewestDays } from "./swaps/fewestDays.js";
+import { leftWithoutBest } from "./swaps/leftWithoutBest.js";
 import { signedMeasure } from "./swaps/signedMeasure.js";
 import { swapLimit } from "./swaps/swapLimit.js";
-import { LEFT_WITHOUT_BEST, withoutBest } from "./swaps/withoutBest.js";
 
-const feet = ["LF", "RF", "LH", "RH"] as const satisfies readonly StandingFoot[];
 /** One foot may flare on the other side; that all do is the writer. */
 const FEWEST_FEET = 3;
 /** Variance of the difference of two angles read to half a degree. */
@@ -32,65 +33,57 @@ const ROUNDING = (2 * 0.5 ** 2) / 12;
  *
  * Source: the inner wall mostly stands steeper (common practice, no source); the likelihood is own.
  */
-export function swappedWallSides({ visits }: Pick<Study, "visits">, sets: readonly FootSet[] = footSets(visits)): Issue[] {
-  const occasions = [...grouped(sets, ({ horseId }) => horseId).values()].map((ofHorse) =>
-    ofHorse.flatMap((set) => {
-      const values = differences(set);
-      return values.every((value) => value === null) ? [] : [{ set, day: set.visitDate, values }];
-    }),
-  );
-  const spreads = feet.map((_, place) => spreadOf(occasions, place, { least: ROUNDING }));
-  const readings = occasions.flatMap((ofHorse) => {
-    const expected = predictions(ofHorse, spreads, FEWEST_DAYS);
-    return ofHorse.map(({ set, values }, place) => {
-      const of = expected[place] ?? [];
-      return { set, values, expected: of, ...flipEvidence(values, of) };
-    });
-  });
-  const inflation = flipInflation(readings);
-  const judged = readings.filter(({ information }) => information > 0).length;
+export function swappedWallSides({ visits }: Pick<Study, "visits">, table: FootTable = tableOfFeet(visits)): Issue[] {
+  const readings = wallDifferences(table);
+  const spreads = standingFeet.map((_, column) => spreadOf(readings, column, { least: ROUNDING }));
+  const { expected, variance } = fromOtherDays(readings, spreads, fewestDays);
+  const flips = signFlips(readings, { expected, variance });
+  const inflation = flipInflation(flips);
+  const judged = flips.information.filter((information) => information > 0).length;
   const limit = swapLimit(judged);
-  return readings.flatMap(({ set, values, expected, parts }) => {
-    const told = parts.filter((_, place) => (values[place] ?? null) !== null && (expected[place] ?? null) !== null);
-    const { gap, rest } = withoutBest(told.map((part) => part / inflation));
-    const all = told.length >= FEWEST_FEET && told.every((part) => part > 0);
-    return all && gap >= limit && rest >= LEFT_WITHOUT_BEST ? [issueOf(set, values, expected, gap, limit, judged)] : [];
+  return table.sets.flatMap((set, place): Issue[] => {
+    const [gap, best] = [(flips.gap[place] ?? 0) / inflation, (flips.best[place] ?? 0) / inflation];
+    if (gap < limit || gap - best < leftWithoutBest) return [];
+    const told = standingFeet.flatMap((foot, column) => {
+      const at = place * readings.columns + column;
+      const value = readings.values[at] ?? NaN;
+      const part = flipPart(value, expected[at] ?? NaN, variance[at] ?? NaN);
+      return Number.isNaN(part) ? [] : [{ foot, column, value, part }];
+    });
+    if (told.length < FEWEST_FEET || !told.every(({ part }) => part > 0)) return [];
+    const rows = standingFeet.flatMap((foot) => set.rows[foot] ?? []);
+    const lines = rows.map(({ line }) => line).sort((a, b) => a - b);
+    const words = told.map(({ foot, column, value }) => {
+      const { mean, days } = historyOf(readings, place, column);
+      return `${foot} ${signedMeasure(value, "deg")} here and ${signedMeasure(mean, "deg")} on ${days} other days`;
+    });
+    return [
+      fabricIssue({
+        file: rows[0]?.file ?? "visits.csv",
+        line: lines[0] ?? null,
+        column: "medial_wall_angle_deg",
+        code: "wall_sides_swapped",
+        found:
+          `medial and lateral of ${set.horseId} on ${set.visitDate} were probably exchanged: lateral less medial wall angle is ` +
+          `${words.join(", ")}; the log-likelihood is better by ${gap.toFixed(1)} the other way round, where ${limit.toFixed(1)} is asked ` +
+          `of ${judged} sets`,
+        hint:
+          "See from which end the feet were looked at or photographed that day; if it is so, exchange medial and lateral, " +
+          `also of cleft and flare, in lines ${lines.join(", ")}.`,
+      }),
+    ];
   });
 }
 
-function differences({ rows }: FootSet): (number | null)[] {
-  return feet.map((foot) => {
-    const row = rows[foot];
-    return row === undefined ? null : hoofShape(row).wallAngleDifferenceDeg;
+/** Lateral less medial wall angle, one column a foot. */
+function wallDifferences({ values, starts, days }: FootTable): Readings {
+  const columns = standingFeet.length;
+  const [medial, lateral] = (["medialWallAngleDeg", "lateralWallAngleDeg"] as const).map((name) =>
+    fabricMeasures.findIndex(({ field }) => field === name),
+  );
+  const differences = new Float64Array(days.length * columns).map((_, at) => {
+    const from = at * fabricMeasures.length;
+    return (values[from + (lateral ?? 0)] ?? NaN) - (values[from + (medial ?? 0)] ?? NaN);
   });
-}
-
-function issueOf(
-  set: FootSet,
-  values: readonly (number | null)[],
-  expected: readonly Prediction[],
-  gap: number,
-  limit: number,
-  judged: number,
-): Issue {
-  const rows = feet.flatMap((foot) => set.rows[foot] ?? []);
-  const lines = rows.map(({ line }) => line).sort((a, b) => a - b);
-  const told = feet.flatMap((foot, place) => {
-    const [value, usual] = [values[place] ?? null, expected[place] ?? null];
-    if (value === null || usual === null) return [];
-    return [`${foot} ${signedMeasure(value, "deg")} here and ${signedMeasure(usual.history, "deg")} on ${usual.days} other days`];
-  });
-  return fabricIssue({
-    file: rows[0]?.file ?? "visits.csv",
-    line: lines[0] ?? null,
-    column: "medial_wall_angle_deg",
-    code: "wall_sides_swapped",
-    found:
-      `medial and lateral of ${set.horseId} on ${set.visitDate} were probably exchanged: lateral less medial wall angle is ` +
-      `${told.join(", ")}; the log-likelihood is better by ${gap.toFixed(1)} the other way round, where ${limit.toFixed(1)} is asked ` +
-      `of ${judged} sets`,
-    hint:
-      "See from which end the feet were looked at or photographed that day; if it is so, exchange medial and lateral, " +
-      `also of cleft and flare, in lines ${lines.join(", ")}.`,
-  });
+  return { columns, values: differences, starts, days };
 }

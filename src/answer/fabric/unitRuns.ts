@@ -56,16 +56,18 @@ export function unitRuns({ visits, report }: Pick<Study, "visits" | "report">): 
   return columns
     .filter(({ column }) => !throughout.has(column))
     .flatMap((column) => {
+      const valueOf = (row: FootVisit) =>
+        row[column.field] ?? (refused.size === 0 ? null : refused.get(keyOf(row, column.column))) ?? null;
+      const soft = softRange(column.column);
+      if (soft !== null && !severalLook(visits, valueOf, soft, otherUnits[column.unit])) return [];
       const readings = visits.flatMap((row): Reading[] => {
-        const value = row[column.field] ?? (refused.size === 0 ? null : refused.get(keyOf(row, column.column))) ?? null;
+        const value = valueOf(row);
         return value === null || !Number.isFinite(value) ? [] : [{ row, value }];
       });
       if (readings.length === 0) return [];
       const usual = usualRange(column.column, readings);
       return otherUnits[column.unit].flatMap((unit) =>
-        runsOf(readings, ({ value }) => value > 0 && value < usual[0] && inside(value * unit.factor, usual)).map((run) =>
-          issueOf(run, column, unit, usual),
-        ),
+        runsOf(readings, ({ value }) => looksLike(value, usual, unit)).map((run) => issueOf(run, column, unit, usual)),
       );
     });
 }
@@ -74,10 +76,35 @@ function keyOf({ file, line }: { readonly file: string; readonly line: number | 
   return `${file}\n${line ?? ""}\n${column ?? ""}`;
 }
 
-function usualRange(name: string, readings: readonly Reading[]): readonly [number, number] {
+/** The usual range of a column; null where it begins at 0. */
+function softRange(name: string): readonly [number, number] | null {
   const column = visitColumns.find((each) => each.name === name);
-  const soft = column !== undefined && "soft" in column ? column.soft : [0, 0];
-  if (soft[0] > 0) return [soft[0], soft[1]];
+  return column !== undefined && "soft" in column && column.soft[0] > 0 ? column.soft : null;
+}
+
+function looksLike(value: number, usual: readonly [number, number], { factor }: OtherUnit): boolean {
+  return value > 0 && value < usual[0] && inside(value * factor, usual);
+}
+
+/** Whether so many readings look like another unit as a run needs; nearly always not, and then nothing more is looked at. */
+function severalLook(
+  visits: readonly FootVisit[],
+  valueOf: (row: FootVisit) => number | null,
+  usual: readonly [number, number],
+  units: readonly OtherUnit[],
+): boolean {
+  let count = 0;
+  for (const row of visits) {
+    const value = valueOf(row);
+    if (value === null || value >= usual[0]) continue;
+    if (units.some((unit) => looksLike(value, usual, unit)) && ++count >= FEWEST) return true;
+  }
+  return false;
+}
+
+function usualRange(name: string, readings: readonly Reading[]): readonly [number, number] {
+  const soft = softRange(name);
+  if (soft !== null) return soft;
   const middle = median(readings.map(({ value }) => value));
   return [middle / ABOUT_MEDIAN, middle * ABOUT_MEDIAN];
 }
@@ -87,11 +114,14 @@ function inside(value: number, [low, high]: readonly [number, number]): boolean 
 }
 
 /** The readings of each run of days of one observer, in order. */
-function runsOf(readings: readonly Reading[], looks: (reading: Reading) => boolean): Reading[][] {
+function runsOf(all: readonly Reading[], looks: (reading: Reading) => boolean): Reading[][] {
   const dayOf = ({ row }: Reading) => `${row.observerId ?? ""}\n${row.visitDate}`;
   const horseDayOf = (reading: Reading) => `${dayOf(reading)}\n${reading.row.horseId}`;
   const told = new Set<Reading>();
-  if (readings.filter(looks).length < FEWEST) return [];
+  const suspects = all.filter(looks);
+  if (suspects.length < FEWEST) return [];
+  const observers = new Set(suspects.map(({ row }) => row.observerId));
+  const readings = all.filter(({ row }) => observers.has(row.observerId));
   for (const keyOf of [horseDayOf, dayOf]) {
     for (const together of grouped(readings, keyOf).values()) {
       const like = together.filter(looks);

@@ -1,22 +1,21 @@
-import { fabricIssue } from "./fabricIssue.js";
 import { examination } from "../../derive/examination.js";
-import type { FootVisit } from "../../study/FootVisit.js";
 import { grouped } from "../../study/grouped.js";
+import type { FootVisit } from "../../study/FootVisit.js";
 import type { Issue } from "../../study/Issue.js";
 import type { Study } from "../../study/Study.js";
 import { smallChance } from "./alike/smallChance.js";
+import { fabricIssue } from "./fabricIssue.js";
+import { falseAlarmShare } from "./falseAlarmShare.js";
 
 /** Fewer graded feet may well be alike. Common practice, no source. */
 const FEWEST_FEET = 20;
-/** Chance under the mix of the others, at most. Common practice, no source. */
-const CHANCE = 0.001;
 
 /**
  * Observers who gave every foot the same thrush grade, although the other observers' horses make that improbable.
  *
  * Method: one visit to each horse counts, the first that was graded, since the feet and visits of a horse hang together. The chance is the share
  * of the other observers' horses with that grade on all feet, to the power of the horses of this observer; one horse with it and one without
- * are added to the share, so that it is never 0 or 1.
+ * are added to the share, so that it is never 0 or 1. Times the observers, it must be `falseAlarmShare` at most.
  *
  * Missing: observers with fewer than 20 graded feet, or without any other to hold them against, are not judged. Yards may truly differ:
  * an observer of one dry yard may be right.
@@ -26,19 +25,21 @@ const CHANCE = 0.001;
 export function unvaryingGrades({ visits }: Pick<Study, "visits">): Issue[] {
   const graded = visits.filter((row) => row.observerId !== null && row.thrushGrade !== null && examination(row) !== "not_seen");
   const observers = grouped(graded, ({ observerId }) => observerId);
+  const unvarying = [...observers].filter(([, rows]) => {
+    return rows.length >= FEWEST_FEET && rows.every(({ thrushGrade }) => thrushGrade === rows[0]?.thrushGrade);
+  });
+  if (unvarying.length === 0) return [];
   const firstVisits = new Map([...observers].map(([observerId, rows]) => [observerId, firstVisitsOf(rows)]));
-  return [...observers].flatMap(([observerId, rows]) => {
+  return unvarying.flatMap(([observerId, rows]) => {
     const [first] = rows;
-    if (first === undefined || rows.length < FEWEST_FEET) return [];
-    const grade = first.thrushGrade;
-    if (rows.some(({ thrushGrade }) => thrushGrade !== grade)) return [];
     const others = [...firstVisits].flatMap(([id, of]) => (id === observerId ? [] : of));
-    if (others.length === 0) return [];
+    if (first === undefined || others.length === 0) return [];
+    const grade = first.thrushGrade;
     const alike = others.filter((feet) => feet.every(({ thrushGrade }) => thrushGrade === grade)).length;
     const share = (alike + 1) / (others.length + 2);
     const horses = firstVisits.get(observerId)?.length ?? 0;
     const chance = share ** horses;
-    if (chance > CHANCE) return [];
+    if (chance * observers.size > falseAlarmShare) return [];
     return [
       fabricIssue({
         file: first.file,

@@ -126,7 +126,7 @@ export const plants: Readonly<Record<FabricCode, Plant>> = {
     if (twice.length === 0) return null;
     const [before, after] = random.pick(twice);
     const days = (dayNumber(after.visitDate) ?? 0) - (dayNumber(before.visitDate) ?? 0);
-    const markBelowCoronetMm = (before.markBelowCoronetMm ?? 0) + Math.round(0.31 * days) + 20;
+    const markBelowCoronetMm = (before.markBelowCoronetMm ?? 0) + Math.round(0.5 * days) + 20;
     const edit = (row: FootVisit) => (row === after ? { ...row, markBelowCoronetMm } : row);
     return { study: edited(study, edit), words: [after.horseId, String(before.line)] };
   },
