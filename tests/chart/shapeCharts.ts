@@ -1,5 +1,7 @@
 import type { Chart } from "../../src/chart/Chart.js";
+import { growthTimelineChart, type GrowthTimelineRow } from "../../src/chart/growthTimelineChart.js";
 import { meanOutlinesChart, type MeanOutlineRow } from "../../src/chart/meanOutlinesChart.js";
+import { type PairOverTimeRow, pairsOverTimeChart } from "../../src/chart/pairsOverTimeChart.js";
 import { shapeByFootChart, type ShapeByFootRow, type UsualBand } from "../../src/chart/shapeByFootChart.js";
 import { toeShapeChart, type ToeShapeRow } from "../../src/chart/toeShapeChart.js";
 
@@ -43,6 +45,43 @@ export const byFootOptions = {
   taken: "after trimming, measured last; band: 2.5 to 97.5 percentile of this herd",
 };
 
+export const timeline: readonly GrowthTimelineRow[] = [
+  {
+    foot: "near fore",
+    kind: "ring",
+    sightings: [
+      { visitDate: "2025-02-17", belowCoronetMm: 10 },
+      { visitDate: "2025-04-07", belowCoronetMm: 22 },
+    ],
+    ...{ beganEarliest: "2024-12-19", beganLatest: "2025-01-26", toeLengthMm: 82 },
+    ...{ groundEarliest: "2025-10-15", groundLatest: "2026-01-28" },
+  },
+  {
+    foot: "off hind",
+    kind: "abscess track",
+    sightings: [{ visitDate: "2025-03-03", belowCoronetMm: 8 }],
+    ...{ beganEarliest: "2025-01-23", beganLatest: "2025-02-05", toeLengthMm: null, groundEarliest: null, groundLatest: null },
+  },
+];
+export const timelineOptions = {
+  horseId: "Bess",
+  feet: ["near fore", "off fore", "near hind", "off hind"],
+  rate: "0.20 to 0.31 mm a day, published range",
+};
+
+export const pairs: readonly PairOverTimeRow[] = [
+  {
+    name: "Bess",
+    readings: [
+      { visitDate: "2025-01-06", differenceDeg: 1 },
+      { visitDate: "2025-03-03", differenceDeg: 4 },
+      { visitDate: "2025-05-05", differenceDeg: 7 },
+    ],
+  },
+  { name: "Captain", readings: [{ visitDate: "2025-02-03", differenceDeg: -2 }] },
+];
+export const pairsOptions = { title: "Front pairs over time", unevenPairDeg: 5, taken: "after trimming" };
+
 /** Every chart of shape and growth, and each with one row and with none. */
 export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["mean outlines", meanOutlinesChart(means, outlinesTaken)],
@@ -51,6 +90,12 @@ export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["toe shape", toeShapeChart(toes, toesTaken)],
   ["toe shape, one foot", toeShapeChart(toes.slice(0, 1), toesTaken)],
   ["toe shape, no foot", toeShapeChart([], toesTaken)],
+  ["growth timeline", growthTimelineChart(timeline, timelineOptions)],
+  ["growth timeline, one mark", growthTimelineChart(timeline.slice(1), timelineOptions)],
+  ["growth timeline, no mark", growthTimelineChart([], timelineOptions)],
+  ["pairs over time", pairsOverTimeChart(pairs, pairsOptions)],
+  ["pairs over time, one pair", pairsOverTimeChart(pairs.slice(1), pairsOptions)],
+  ["pairs over time, no pair", pairsOverTimeChart([], pairsOptions)],
   ["shape by foot", shapeByFootChart(byFoot, byFootBands, byFootOptions)],
   ["shape by foot, one foot", shapeByFootChart(byFoot.slice(0, 1), [], byFootOptions)],
   ["shape by foot, no foot", shapeByFootChart([], [], byFootOptions)],
