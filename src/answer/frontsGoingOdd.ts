@@ -81,8 +81,9 @@ function pairsOf(rows: readonly ShapeMeasureRow[], trends: readonly FootTrend[])
     const last = readings.at(-1);
     if (last === undefined) return [];
     const trend = of.get(footId) ?? null;
-    const away = trend === null ? false : trend.change.estimate * last.value > 0;
-    const apart = trend === null || trend.real === null ? null : trend.real && away;
+    const real = trend?.real ?? null;
+    const away = (trend?.change.estimate ?? 0) * last.value > 0;
+    const apart = real === null ? null : real && away;
     return [{ horseId: last.horseId, readings, last, trend, apart }];
   });
   return pairs.sort((a, b) => Math.abs(b.last.value) - Math.abs(a.last.value) || (a.horseId < b.horseId ? -1 : 1));
