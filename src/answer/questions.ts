@@ -1,6 +1,7 @@
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked, type QuestionId } from "./asked.js";
+import { badVisitsRunning } from "./badVisitsRunning.js";
 import { dueAndOver } from "./dueAndOver.js";
 import { feetSeen } from "./feetSeen.js";
 import { focusOn } from "./focusOn.js";
@@ -13,6 +14,7 @@ import { newAndStandingThrush } from "./newAndStandingThrush.js";
 import { overTheDate } from "./overTheDate.js";
 import type { Question, Reader } from "./Question.js";
 import { shoesStayingOn } from "./shoesStayingOn.js";
+import { sinceLastYear } from "./sinceLastYear.js";
 import { thrushAfterRain } from "./thrushAfterRain.js";
 import { thrushByMonth } from "./thrushByMonth.js";
 import { thrushNow } from "./thrushNow.js";
@@ -35,6 +37,8 @@ export const questions: readonly Question[] = [
   of("yard manager", "for-the-vet", forTheVet),
   of("yard manager", "due-and-over", dueAndOver),
   of("yard manager", "thrush-now", thrushNow),
+  of("yard manager", "since-last-year", sinceLastYear),
+  of("yard manager", "bad-visits-running", badVisitsRunning),
   of("yard manager", "intervals-kept", intervalsKept),
   { ...of("yard manager", "horse-history", horseHistory), needs: "horse" },
 
