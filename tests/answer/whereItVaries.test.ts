@@ -42,8 +42,8 @@ test("an observer who finds thrush more often at the same horses has the higher 
   const visits = study.visits.map((visit, i) => {
     // Turn about, so that neither sees one kind of foot only.
     const observerId = Math.floor((i + 1) / 2) % 2 === 0 ? "K" : "M";
-    // M calls a third of the clear feet thrush, besides those that have it.
-    const more = observerId === "M" && visit.thrushGrade === 0 && i % 3 === 0;
+    // M calls two in three of the clear feet thrush, besides those that have it.
+    const more = observerId === "M" && visit.thrushGrade === 0 && i % 3 !== 2;
     return { ...visit, observerId, thrushGrade: more ? 1 : visit.thrushGrade };
   });
   const answer = whereItVaries({ ...study, visits });
