@@ -87,7 +87,7 @@ interface RainedLooks {
 
 function withRain(study: Study, graded: readonly FootCase[]): RainedLooks {
   const windows = study.settings.rainWindowsDays;
-  const windowDays = windows.find((days) => days >= 14) ?? windows.at(-1)!;
+  const windowDays = windows.find((days) => days >= 14) ?? windows.at(-1) ?? 14;
   const before = new Map(
     rainBeforeVisits(study).map((row) => [`${row.horseId}\n${row.visitDate}`, row[`rainMm${windowDays}d`] ?? null]),
   );
@@ -97,7 +97,7 @@ function withRain(study: Study, graded: readonly FootCase[]): RainedLooks {
     const why = ` Rain is not allowed for: it is known before ${known.length} of ${counted(rows.length, "look")}.`;
     return { rows, windowDays, wetFromMm: null, why };
   }
-  return { rows, windowDays, wetFromMm: Math.round(known[Math.floor((2 * known.length) / 3)]!), why: "" };
+  return { rows, windowDays, wetFromMm: Math.round(known[Math.floor((2 * known.length) / 3)] ?? 0), why: "" };
 }
 
 function compare({ rows, wetFromMm }: RainedLooks, level: number): ShrunkenShares | EstimateError {

@@ -144,7 +144,7 @@ const kinds = {
 function reasonsTable(missing: readonly FootCase[]): Table[] {
   if (missing.length === 0) return [];
   const why = ({ missing: kind, notExaminedReason }: FootCase) =>
-    notExaminedReason === null ? kinds[kind!] : `${kinds[kind!]}: ${notExaminedReason}`;
+    [kinds[kind ?? "not_said"], ...(notExaminedReason === null ? [] : [notExaminedReason])].join(": ");
   const rows = [...grouped(missing, why)].map(([reason, of]) => ({
     reason,
     looks: of.length,

@@ -40,7 +40,7 @@ export function observersAgreeing(study: Study): Answer | NotEnoughData {
     };
   }
   const whole = agreementOf(most, level);
-  const { firstObserverId: first, secondObserverId: second } = most[0]!;
+  const [first, second] = observersOf(most);
   const drift = driftTable(most, level, minimumHorses);
   return {
     kind: "answer",
@@ -64,8 +64,12 @@ export function observersAgreeing(study: Study): Answer | NotEnoughData {
   };
 }
 
+function observersOf(scores: readonly DoubleScore[]): [first: string, second: string] {
+  return [scores[0]?.firstObserverId ?? "", scores[0]?.secondObserverId ?? ""];
+}
+
 function pairName(scores: readonly DoubleScore[]): string {
-  return `${scores[0]!.firstObserverId}\n${scores[0]!.secondObserverId}`;
+  return observersOf(scores).join("\n");
 }
 
 interface Agreement {
@@ -100,7 +104,7 @@ function countsOf(scores: readonly DoubleScore[]): Counts {
 }
 
 function added(tables: readonly Counts[]): Counts {
-  return GRADES.map((_, i) => GRADES.map((__, j) => tables.reduce((sum, table) => sum + table[i]![j]!, 0)));
+  return GRADES.map((_, i) => GRADES.map((__, j) => tables.reduce((sum, table) => sum + (table[i]?.[j] ?? 0), 0)));
 }
 
 function meanOf(counts: Counts, value: (first: number, second: number) => number): number {
@@ -115,7 +119,7 @@ function meanOf(counts: Counts, value: (first: number, second: number) => number
 }
 
 function sure({ estimate, lower, upper, level }: BootstrapEstimate) {
-  return { estimate: estimate!, lower, upper, level };
+  return { estimate: estimate ?? 0, lower, upper, level };
 }
 
 function kappaWords(kappa: BootstrapEstimate): string {
@@ -133,12 +137,12 @@ function leaningWords(leaning: BootstrapEstimate, first: string, second: string)
 }
 
 function matrixTable(scores: readonly DoubleScore[]): Table {
-  const { firstObserverId, secondObserverId } = scores[0]!;
+  const [first, second] = observersOf(scores);
   return {
-    caption: `Feet by the grade ${firstObserverId} gave (down) and the grade ${secondObserverId} gave (across)`,
+    caption: `Feet by the grade ${first} gave (down) and the grade ${second} gave (across)`,
     columns: [
-      { name: "first", title: `${firstObserverId}: grade` },
-      ...GRADES.map((grade) => ({ name: `grade${grade}`, title: `${secondObserverId}: ${grade}` })),
+      { name: "first", title: `${first}: grade` },
+      ...GRADES.map((grade) => ({ name: `grade${grade}`, title: `${second}: ${grade}` })),
     ],
     rows: countsOf(scores).map((row, i) => ({ first: i, ...Object.fromEntries(row.map((count, j) => [`grade${j}`, count])) })),
   };
@@ -166,9 +170,9 @@ function pairsTable(pairs: readonly (readonly DoubleScore[])[], level: number, c
           [0, 1],
         ).matrix,
       );
-      const { firstObserverId, secondObserverId } = scores[0]!;
+      const [first, second] = observersOf(scores);
       return {
-        pair: `${firstObserverId} and ${secondObserverId}`,
+        pair: `${first} and ${second}`,
         feet: scores.length,
         horses: new Set(scores.map(({ horseId }) => horseId)).size,
         ...{ same: same.estimate, kappa: kappa.estimate, lower: kappa.lower, upper: kappa.upper },
@@ -179,7 +183,7 @@ function pairsTable(pairs: readonly (readonly DoubleScore[])[], level: number, c
 }
 
 function driftTable(scores: readonly DoubleScore[], level: number, minimumHorses: number): Table {
-  const { firstObserverId, secondObserverId } = scores[0]!;
+  const [first, second] = observersOf(scores);
   const quarterOf = ({ visitDate }: DoubleScore) =>
     `${visitDate.slice(0, 4)}, quarter ${Math.ceil(Number(visitDate.slice(5, 7)) / 3)}`;
   const quarters = [...grouped(scores, quarterOf)].sort(([a], [b]) => (a < b ? -1 : 1));
@@ -192,7 +196,7 @@ function driftTable(scores: readonly DoubleScore[], level: number, minimumHorses
     return { ...base, same: same.estimate, kappa: kappa.estimate, leaning: estimate, lower, upper };
   });
   return {
-    caption: `${firstObserverId} and ${secondObserverId} by quarter: agreement, and how much higher ${secondObserverId} graded`,
+    caption: `${first} and ${second} by quarter: agreement, and how much higher ${second} graded`,
     columns: [
       { name: "quarter", title: "Quarter" },
       { name: "feet", title: "Feet" },

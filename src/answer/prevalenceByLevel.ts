@@ -39,7 +39,7 @@ export function prevalenceByLevel(study: Study): Answer | NotEnoughData {
     );
   const all = found(cases);
   const last = found(atLastVisit(cases, asOfDate(study)));
-  const foot = { ...all.footVisit, estimate: all.footVisit.estimate! };
+  const foot = { ...all.footVisit, estimate: all.footVisit.estimate ?? 0 };
   return {
     kind: "answer",
     id,
@@ -111,7 +111,7 @@ function likenessTable(graded: readonly FootCase[]): Table {
     ["feet of one horse at one visit", graded, horseDay],
     ["looks at one foot, over time", graded, ({ horseId, foot }) => `${horseId}\n${foot}`],
     ["looks at one horse, all feet and visits", graded, ({ horseId }) => horseId],
-    ["looks at one yard", graded.filter(({ yardId }) => yardId !== null), ({ yardId }) => yardId!],
+    ["looks at one yard", graded.filter(({ yardId }) => yardId !== null), ({ yardId }) => yardId ?? ""],
   ];
   const rows = kinds.flatMap(([of, looks, keyOf]) => {
     if (looks.length === 0) return [];

@@ -12,7 +12,6 @@ import { asked } from "./asked.js";
 import { caseWords } from "./caseWords.js";
 import { comparableTerms } from "./fair/comparableTerms.js";
 import { capital } from "../chart/parts/capital.js";
-import { counted } from "./words/counted.js";
 import { listed } from "./words/listed.js";
 import { percentage } from "./words/percentage.js";
 import { rounded } from "./words/rounded.js";
@@ -36,10 +35,9 @@ export function whereItVaries(study: Study): Answer | NotEnoughData {
   const yards = fitted(graded, terms, ["yardId", "horseId"], level);
   const feet = fitted(graded, terms, ["horseId", "foot"], level);
   if (feet instanceof EstimateError) return notEnough(`The spread between horses cannot be measured: ${feet.message}`);
-  const layers = layersOf(yards, feet);
+  const { layers, horse } = layersOf(yards, feet);
   const total = layers.reduce((sum, { spread }) => sum + spread.sd ** 2, LOOK_VARIANCE);
   const share = (variance: number) => percentage(variance / total);
-  const horse = layers.find(({ name }) => name === "horses")!.spread;
   const ranked = layers.filter(({ spread }) => spread.sd > 0).sort((a, b) => b.spread.sd - a.spread.sd);
   const none = layers.filter(({ spread }) => spread.sd === 0).map(({ name }) => name);
   const observers = observersTable(graded, terms, level, minimumHorses);
@@ -86,15 +84,16 @@ interface Layer {
   readonly spread: RandomIntercept;
 }
 
-function layersOf(yards: MixedLogisticFit | EstimateError, feet: MixedLogisticFit): Layer[] {
+function layersOf(yards: MixedLogisticFit | EstimateError, feet: MixedLogisticFit): { readonly layers: readonly Layer[]; readonly horse: RandomIntercept } {
   const [horsesAlone, footInHorse] = feet.groups as [RandomIntercept, RandomIntercept];
   const [yard, horse] =
     yards instanceof EstimateError ? [null, horsesAlone] : (yards.groups as [RandomIntercept, RandomIntercept]);
-  return [
+  const layers = [
     ...(yard === null ? [] : [{ name: "yards", spread: yard }]),
     { name: "horses", spread: horse },
     { name: "feet of one horse", spread: footInHorse },
   ];
+  return { layers, horse };
 }
 
 function factorOf({ sd, lower, upper, medianOddsRatio }: RandomIntercept, level: number): string {
@@ -135,10 +134,10 @@ function spreadTable(layers: readonly Layer[], total: number): Table {
 function observersTable(graded: readonly FootCase[], terms: readonly Term[], level: number, minimumHorses: number): Table[] {
   const named = graded.filter(({ observerId }) => observerId !== null);
   const horsesOf = (rows: readonly FootCase[]) => new Set(rows.map(({ horseId }) => horseId)).size;
-  const observers = [...grouped(named, ({ observerId }) => observerId!)].filter(([, rows]) => horsesOf(rows) >= minimumHorses);
+  const observers = [...grouped(named, ({ observerId }) => observerId ?? "")].filter(([, rows]) => horsesOf(rows) >= minimumHorses);
   observers.sort(([a, x], [b, y]) => y.length - x.length || (a < b ? -1 : 1));
   if (observers.length < 2) return [];
-  const [reference] = observers[0]!;
+  const reference = observers[0]?.[0] ?? "";
   const rows = observers.flatMap(([, own]) => own);
   const fit = fitted(rows, [...terms, { column: "observerId", reference }], ["yardId", "horseId"], level);
   if (fit instanceof EstimateError) return [];

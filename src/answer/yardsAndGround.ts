@@ -27,7 +27,7 @@ export function yardsAndGround(study: Study): Answer | NotEnoughData {
   const cases = thrushCases(study).filter(({ missing }) => missing !== "specimen");
   const graded = cases.filter(({ thrush, yardId }) => thrush !== null && yardId !== null);
   const horses = new Map(
-    [...grouped(graded, ({ yardId }) => yardId!)].map(([yardId, rows]) => [yardId, new Set(rows.map((row) => row.horseId)).size]),
+    [...grouped(graded, ({ yardId }) => yardId ?? "")].map(([yardId, rows]) => [yardId, new Set(rows.map((row) => row.horseId)).size]),
   );
   const large = [...horses.values()].filter((count) => count >= minimumHorses).length;
   const notEnough = (reason: string): NotEnoughData => ({ kind: "not_enough_data", id, question, reason });
@@ -38,8 +38,9 @@ export function yardsAndGround(study: Study): Answer | NotEnoughData {
   }
   const fit = compare(graded, level);
   if (fit instanceof EstimateError) return notEnough(`Yards cannot be compared: ${fit.message}`);
-  const tooFew = (yardId: string) => (horses.get(yardId)! < minimumHorses ? `fewer than ${minimumHorses} horses` : null);
-  const shares = fit.shares.map((share) => ({ ...share, horses: horses.get(share.group)! }));
+  const horsesAt = (yardId: string) => horses.get(yardId) ?? 0;
+  const tooFew = (yardId: string) => (horsesAt(yardId) < minimumHorses ? `fewer than ${minimumHorses} horses` : null);
+  const shares = fit.shares.map((share) => ({ ...share, horses: horsesAt(share.group) }));
   return {
     kind: "answer",
     id,

@@ -150,7 +150,8 @@ function titleOf(rows: readonly FunnelRow[], { groups, finding }: FunnelOptions)
 }
 
 function tableOf(rows: readonly FunnelRow[], { groups, unit, finding, levels }: FunnelOptions, reason: string): Table {
-  const [inner, outer] = levels.map((level) => cellText(level, { percent: true, ...(level > 0.99 ? { digits: 1 } : {}) }));
+  const percent = (level: number) => cellText(level, { percent: true, ...(level > 0.99 ? { digits: 1 } : {}) });
+  const [inner, outer] = [percent(levels[0]), percent(levels[1])];
   return {
     caption: `Share of ${unit} with ${finding} by ${groups}, and the limits of chance at that size`,
     columns: [
@@ -158,9 +159,9 @@ function tableOf(rows: readonly FunnelRow[], { groups, unit, finding, levels }: 
       { name: "cases", title: `With ${finding}` },
       { name: "n", title: `of ${unit}` },
       { name: "estimate", title: "Share", percent: true },
-      { name: "innerLower", title: `${inner!} limits, from`, percent: true },
+      { name: "innerLower", title: `${inner} limits, from`, percent: true },
       { name: "innerUpper", title: "to", percent: true },
-      { name: "outerLower", title: `${outer!} limits, from`, percent: true },
+      { name: "outerLower", title: `${outer} limits, from`, percent: true },
       { name: "outerUpper", title: "to", percent: true },
     ],
     rows: rows.map(({ group, cases, n, estimate, innerLower, innerUpper, outerLower, outerUpper }) => ({

@@ -17,7 +17,7 @@ const OUTER = 0.998;
 export function yardFunnel(lastLooks: readonly FootCase[], settings: Settings): Chart {
   const { level, minimumHorses } = settings;
   const graded = lastLooks.filter(({ thrush, yardId }) => thrush !== null && yardId !== null);
-  const yards = [...grouped(graded, ({ yardId }) => yardId!)].sort(([a], [b]) => (a < b ? -1 : 1));
+  const yards = [...grouped(graded, ({ yardId }) => yardId ?? "")].sort(([a], [b]) => (a < b ? -1 : 1));
   const counts = yards.map(([group, rows]) => {
     const horses = [...grouped(rows, ({ horseId }) => horseId).values()];
     return { group, n: horses.length, cases: horses.filter((feet) => feet.some(({ thrush }) => thrush)).length };
@@ -45,6 +45,7 @@ export function yardFunnel(lastLooks: readonly FootCase[], settings: Settings): 
 }
 
 function limitsAt(target: number, n: number, level: number): FunnelCurvePoint {
-  const [inner, outer] = [level, Math.max(level, OUTER)].map((each) => funnelLimits(target, n, { level: each }));
-  return { n, innerLower: inner!.lower, innerUpper: inner!.upper, outerLower: outer!.lower, outerUpper: outer!.upper };
+  const inner = funnelLimits(target, n, { level });
+  const outer = funnelLimits(target, n, { level: Math.max(level, OUTER) });
+  return { n, innerLower: inner.lower, innerUpper: inner.upper, outerLower: outer.lower, outerUpper: outer.upper };
 }

@@ -12,8 +12,8 @@ import { grouped } from "../../study/grouped.js";
 export function lateAgainTable(intervals: readonly TrimInterval[], level: number): Table[] {
   const pairs = [...grouped(intervals, ({ horseId }) => horseId).values()].flatMap((rows) =>
     rows.slice(1).flatMap((now, place) => {
-      const before = rows[place]!;
-      if (before.daysLate === null || now.daysLate === null) return [];
+      const before = rows[place];
+      if (before === undefined || before.daysLate === null || now.daysLate === null) return [];
       return [{ horseId: now.horseId, before: before.status === "late", late: now.status === "late" }];
     }),
   );

@@ -6,14 +6,15 @@ import { grouped } from "../../study/grouped.js";
 export function repeatTable(intervals: readonly TrimInterval[], toleranceDays: number): Table {
   const horses = [...grouped(intervals, ({ horseId }) => horseId)].map(([horseId, rows]) => {
     const late = rows.filter(({ status }) => status === "late");
-    const last = rows.at(-1)!;
+    const last = rows.at(-1);
+    const over = last?.status === "open" ? (last.overdueDays ?? 0) : 0;
     return {
       horse: horseId,
-      yard: last.yardId,
+      yard: last?.yardId ?? null,
       late: late.length,
       ended: rows.filter(({ daysLate }) => daysLate !== null).length,
-      most: late.reduce((most, { daysLate }) => Math.max(most, daysLate!), 0),
-      overNow: (last.overdueDays ?? 0) > toleranceDays && last.status === "open" ? last.overdueDays : null,
+      most: late.reduce((most, { daysLate }) => Math.max(most, daysLate ?? 0), 0),
+      overNow: over > toleranceDays ? over : null,
     };
   });
   return {
