@@ -84,7 +84,10 @@ interface Layer {
   readonly spread: RandomIntercept;
 }
 
-function layersOf(yards: MixedLogisticFit | EstimateError, feet: MixedLogisticFit): { readonly layers: readonly Layer[]; readonly horse: RandomIntercept } {
+function layersOf(
+  yards: MixedLogisticFit | EstimateError,
+  feet: MixedLogisticFit,
+): { readonly layers: readonly Layer[]; readonly horse: RandomIntercept } {
   const [horsesAlone, footInHorse] = feet.groups as [RandomIntercept, RandomIntercept];
   const [yard, horse] =
     yards instanceof EstimateError ? [null, horsesAlone] : (yards.groups as [RandomIntercept, RandomIntercept]);
@@ -134,7 +137,9 @@ function spreadTable(layers: readonly Layer[], total: number): Table {
 function observersTable(graded: readonly FootCase[], terms: readonly Term[], level: number, minimumHorses: number): Table[] {
   const named = graded.filter(({ observerId }) => observerId !== null);
   const horsesOf = (rows: readonly FootCase[]) => new Set(rows.map(({ horseId }) => horseId)).size;
-  const observers = [...grouped(named, ({ observerId }) => observerId ?? "")].filter(([, rows]) => horsesOf(rows) >= minimumHorses);
+  const observers = [...grouped(named, ({ observerId }) => observerId ?? "")].filter(
+    ([, rows]) => horsesOf(rows) >= minimumHorses,
+  );
   observers.sort(([a, x], [b, y]) => y.length - x.length || (a < b ? -1 : 1));
   if (observers.length < 2) return [];
   const reference = observers[0]?.[0] ?? "";

@@ -27,7 +27,10 @@ export function yardsAndGround(study: Study): Answer | NotEnoughData {
   const cases = thrushCases(study).filter(({ missing }) => missing !== "specimen");
   const graded = cases.filter(({ thrush, yardId }) => thrush !== null && yardId !== null);
   const horses = new Map(
-    [...grouped(graded, ({ yardId }) => yardId ?? "")].map(([yardId, rows]) => [yardId, new Set(rows.map((row) => row.horseId)).size]),
+    [...grouped(graded, ({ yardId }) => yardId ?? "")].map(([yardId, rows]) => [
+      yardId,
+      new Set(rows.map((row) => row.horseId)).size,
+    ]),
   );
   const large = [...horses.values()].filter((count) => count >= minimumHorses).length;
   const notEnough = (reason: string): NotEnoughData => ({ kind: "not_enough_data", id, question, reason });
