@@ -59,7 +59,7 @@ export function whereItVaries(study: Study): Answer | NotEnoughData {
       unit: "a graded look at a foot",
       n: feet.n,
       missing: cases.length - feet.n,
-      text: `Case: ${caseWords(study.settings)}. Two logistic regressions on season and front or hind feet by exact maximum likelihood: random intercepts of yards and horses in them, and of horses and feet of them, since only two kinds that lie within each other can be fitted at once. Spread of yards and horses from the first, of feet from the second; a look has the variance pi squared over 3. Median factor: of two units drawn at random, the odds of the worse over those of the better.${yards instanceof EstimateError ? ` Yards left out: ${yards.message}` : ""} ${[...new Set([...(yards instanceof EstimateError ? [] : yards.notes), ...feet.notes])].join(" ")}`.trim(),
+      text: `Case: ${caseWords(study.settings)}. Two logistic regressions on season and front or hind feet by exact maximum likelihood: random intercepts of yards and horses in them, and of horses and feet of them, since only two kinds that lie within each other can be fitted at once. Spread of yards and horses from the first, of feet from the second; a look has the variance pi squared over 3. Median factor: of two units drawn at random, the odds of the worse over those of the better. Observers: the same by the Laplace approximation.${yards instanceof EstimateError ? ` Yards left out: ${yards.message}` : ""} ${[...new Set([...(yards instanceof EstimateError ? [] : yards.notes), ...feet.notes])].join(" ")}`.trim(),
       links: ["fitMixedLogistic", "thrushCases"],
     },
   };
@@ -70,9 +70,10 @@ function fitted(
   terms: readonly Term[],
   groups: readonly [string, string],
   level: number,
+  method: "quadrature" | "laplace" = "quadrature",
 ): MixedLogisticFit | EstimateError {
   try {
-    return fitMixedLogistic({ rows, outcome: "thrush", terms, groups, level });
+    return fitMixedLogistic({ rows, outcome: "thrush", terms, groups, level, method });
   } catch (fault) {
     if (fault instanceof EstimateError) return fault;
     throw fault;
@@ -144,7 +145,7 @@ function observersTable(graded: readonly FootCase[], terms: readonly Term[], lev
   if (observers.length < 2) return [];
   const reference = observers[0]?.[0] ?? "";
   const rows = observers.flatMap(([, own]) => own);
-  const fit = fitted(rows, [...terms, { column: "observerId", reference }], ["yardId", "horseId"], level);
+  const fit = fitted(rows, [...terms, { column: "observerId", reference }], ["yardId", "horseId"], level, "laplace");
   if (fit instanceof EstimateError) return [];
   const ratioOf = (name: string) => fit.coefficients.find((row) => row.name === `observerId: ${name}`)?.oddsRatio ?? null;
   return [
