@@ -9,15 +9,23 @@ import { forTheVet } from "./forTheVet.js";
 import { frontAndHind } from "./frontAndHind.js";
 import { hindsOrFronts } from "./hindsOrFronts.js";
 import { horseHistory } from "./horseHistory.js";
+import { horsesToWatch } from "./horsesToWatch.js";
 import { intervalsKept } from "./intervalsKept.js";
+import { keepingTheInterval } from "./keepingTheInterval.js";
+import { missingFeet } from "./missingFeet.js";
 import { newAndStandingThrush } from "./newAndStandingThrush.js";
+import { observersAgreeing } from "./observersAgreeing.js";
 import { overTheDate } from "./overTheDate.js";
+import { prevalenceByLevel } from "./prevalenceByLevel.js";
 import type { Question, Reader } from "./Question.js";
+import { rebuild } from "./rebuild.js";
 import { shoesStayingOn } from "./shoesStayingOn.js";
 import { sinceLastYear } from "./sinceLastYear.js";
 import { thrushAfterRain } from "./thrushAfterRain.js";
 import { thrushByMonth } from "./thrushByMonth.js";
 import { thrushNow } from "./thrushNow.js";
+import { whereItVaries } from "./whereItVaries.js";
+import { yardsAndGround } from "./yardsAndGround.js";
 
 /** A question that can be asked of a whole study, or of one horse or yard. */
 function of(reader: Reader, id: QuestionId, answer: (study: Study) => Answer | NotEnoughData): Question {
@@ -39,8 +47,16 @@ export const questions: readonly Question[] = [
   of("yard manager", "thrush-now", thrushNow),
   of("yard manager", "since-last-year", sinceLastYear),
   of("yard manager", "bad-visits-running", badVisitsRunning),
+  of("yard manager", "yards-and-ground", yardsAndGround),
+  of("yard manager", "horses-to-watch", horsesToWatch),
+  of("yard manager", "keeping-the-interval", keepingTheInterval),
   of("yard manager", "intervals-kept", intervalsKept),
   { ...of("yard manager", "horse-history", horseHistory), needs: "horse" },
 
+  of("researcher", "prevalence-by-level", prevalenceByLevel),
   of("researcher", "thrush-after-rain", thrushAfterRain),
+  of("researcher", "where-it-varies", whereItVaries),
+  of("researcher", "observers-agreeing", observersAgreeing),
+  of("researcher", "missing-feet", missingFeet),
+  of("researcher", "rebuild", rebuild),
 ];

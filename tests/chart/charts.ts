@@ -1,9 +1,11 @@
 import { feetOverTimeChart } from "../../src/chart/feetOverTimeChart.js";
 import { frontHindShapeChart } from "../../src/chart/frontHindShapeChart.js";
+import { funnelChart } from "../../src/chart/funnelChart.js";
 import { intervalKeepingChart } from "../../src/chart/intervalKeepingChart.js";
 import { prevalenceByBandChart } from "../../src/chart/prevalenceByBandChart.js";
 import { rainAndThrushChart, type MonthRow } from "../../src/chart/rainAndThrushChart.js";
 import type { Chart } from "../../src/chart/Chart.js";
+import { funnelCurve, funnelOptions, funnelRows } from "./funnel.js";
 import { shapeCharts } from "./shapeCharts.js";
 
 /** Freezes a value all the way down, so that changing it throws. */
@@ -93,6 +95,8 @@ export const charts: readonly (readonly [string, Chart])[] = [
       rainOptions,
     ),
   ],
+  ["funnel", funnelChart(funnelRows, funnelCurve, funnelOptions)],
+  ["funnel, no group", funnelChart([], [], funnelOptions)],
   ["interval keeping", intervalKeepingChart(yards, keepingOptions)],
   ["interval keeping, one yard", intervalKeepingChart(yards.slice(0, 1), keepingOptions)],
   ["interval keeping, no yard", intervalKeepingChart([], keepingOptions)],
