@@ -122,9 +122,7 @@ function meanDifference(rows: readonly ScoredTwice[]): number {
 
 function sameness(list: readonly (BootstrapEstimate | null)[]): ChiSquareTest | null {
   const usable = list.flatMap((one) =>
-    typeof one?.estimate === "number" && one.se !== null && one.se > 0
-      ? [{ value: one.estimate, weight: 1 / one.se ** 2 }]
-      : [],
+    typeof one?.estimate === "number" && one.se !== null && one.se > 0 ? [{ value: one.estimate, weight: 1 / one.se ** 2 }] : [],
   );
   if (usable.length < 2) return null;
   const weight = usable.reduce((sum, one) => sum + one.weight, 0);
