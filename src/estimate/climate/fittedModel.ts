@@ -3,7 +3,7 @@ import { groupIndex } from "../design/groupIndex.js";
 import { designMatrix, type DesignMatrix } from "../designMatrix.js";
 import { EstimateError } from "../EstimateError.js";
 import type { ExposureModel } from "../ExposureModel.js";
-import { fitGee } from "../fitGee.js";
+import { fitGee, type GeeFit, type GeeOptions } from "../fitGee.js";
 import type { OddsCoefficient } from "../fitLogistic.js";
 import { fitMixedLogistic, type MixedLogisticFit } from "../fitMixedLogistic.js";
 import { coefficientTable } from "../regression/coefficientTable.js";
@@ -136,7 +136,7 @@ function estimatingEquations(choices: ModelChoices): FittedModel {
   const { rows, outcome, terms, groups, weights } = choices;
   const common = { rows, outcome, terms, cluster: groups[0], level: choices.level ?? 0.95, correction: "clusters" } as const;
   // With weights pairs of feet must not count, or the weights would not do what they are for.
-  const fit = fitGee(weights === undefined ? common : { ...common, weights, correlation: "independence" });
+  const fit = weights === undefined ? alike(common) : fitGee({ ...common, weights, correlation: "independence" });
   return {
     fit,
     parameters: fit.covariance,
@@ -156,4 +156,23 @@ function designOf({ rows, outcome, terms, groups, weights }: ModelChoices): Desi
     also: groups,
     positive: [single ? [] : outcome.n, weights ?? []].flat(),
   });
+}
+
+/** With feet of a cluster alike, or where no such correlation can be had without correlation: the errors are robust either way. */
+function alike(common: GeeOptions): GeeFit {
+  try {
+    return fitGee(common);
+  } catch (fault) {
+    const unsettled =
+      fault instanceof EstimateError && (fault.code === "not_converged" || fault.message.startsWith("The correlation within"));
+    if (!unsettled) throw fault;
+    const fit = fitGee({ ...common, correlation: "independence" });
+    return {
+      ...fit,
+      notes: [
+        "A common correlation within clusters could not be had; worked as if there were none, with robust errors.",
+        ...fit.notes,
+      ],
+    };
+  }
 }

@@ -58,3 +58,23 @@ test("estimating equations are those of fitGee, with the factor G/(G-p); weights
   expect(fittedModel({ ...choices, weights: "weight" }).fit.method).toMatch(/independence/);
   expect(faultCode(() => fittedModel({ ...choices, method: "mixed", weights: "weight" }))).toBe("out_of_range");
 });
+
+test("a correlation that clusters cannot have gives way to none, and says so", () => {
+  // Three feet a horse, one of them a case in each horse: the correlation within is -1/2, the least there can be.
+  const rows = Array.from({ length: 90 }, (_, place) => ({
+    horse: Math.floor(place / 3),
+    wet: (place * 7) % 11,
+    thrush: place % 3 === Math.floor(place / 3) % 3,
+  }));
+  const model = fittedModel({ rows, outcome: "thrush", terms: ["wet"], groups: ["horse"], method: "gee" });
+  expect(model.fit.notes[0]).toMatch(/could not be had/);
+  const plain = fitGee({
+    rows,
+    outcome: "thrush",
+    terms: ["wet"],
+    cluster: "horse",
+    correlation: "independence",
+    correction: "clusters",
+  });
+  expect(model.fit.coefficients).toEqual(plain.coefficients);
+});

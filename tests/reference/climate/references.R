@@ -83,3 +83,36 @@ put("herds", "robust covariance", R)
 # One changed group against others: the t test of lm over the groups' own changes.
 change <- c(-.21, .04, -.03, .09, -.06, .01); changed <- c(1, 0, 0, 0, 0, 0)
 m <- lm(change ~ changed); put("one changed", "estimate", coef(m)[2]); put("one changed", "limits", confint(m)[2, ])
+
+# Days before a visit: 24 yards whose rain of each day is known; a spline of the lag with a constant, estimating equations with the factor G/(G-p).
+suppressPackageStartupMessages(library(geepack))
+set.seed(5); yards <- rep(1:24, each = 20); rain <- t(sapply(1:480, function(i) ifelse(runif(10) < .4, round(rexp(10, 1 / 6), 1), 0)))
+true <- c(0, .01, .02, .03, .03, .02, .01, 0, 0, 0); shared <- rnorm(24, 0, .5)
+lagged <- data.frame(yard = yards, case = rbinom(480, 1, plogis(-1.5 + rain %*% true * 1.5 + shared[yards])), round(rain, 1)); names(lagged)[3:12] <- paste0("day", 0:9)
+write.csv(lagged, "lagged.csv", row.names = FALSE, quote = FALSE)
+B <- ns(0:9, knots = c(2, 5), Boundary.knots = c(0, 9), intercept = TRUE); Z <- as.matrix(lagged[, 3:12]) %*% B
+lagFit <- geeglm(case ~ Z, binomial, lagged, id = yard, corstr = "exchangeable", scale.fix = TRUE, control = geese.control(epsilon = 1e-12, maxit = 100))
+W <- vcov(lagFit)[-1, -1] * 24 / (24 - 5); lagLine <- as.numeric(B %*% coef(lagFit)[-1]); lagSe <- sqrt(diag(B %*% W %*% t(B)))
+put("lags", "log odds", lagLine); put("lags", "se", lagSe); put("lags", "any day F", t(coef(lagFit)[-1]) %*% solve(W) %*% coef(lagFit)[-1] / 4)
+put("lags", "every day", c(sum(lagLine), sqrt(t(colSums(B)) %*% W %*% colSums(B))))
+
+# Straight or not: a natural spline of an exposure, likelihood ratio of curve and line; estimating equations as above.
+whole <- geeglm(case ~ ns(total, knots = c(15, 30), Boundary.knots = range(total)), binomial, transform(lagged, total = rowSums(lagged[, 3:12])), id = yard,
+  corstr = "exchangeable", scale.fix = TRUE, control = geese.control(epsilon = 1e-12, maxit = 100))
+total <- rowSums(lagged[, 3:12]); N <- ns(total, knots = c(15, 30), Boundary.knots = range(total)); V <- vcov(whole)[-1, -1] * 24 / (24 - 4)
+C <- predict(N, c(10, 40)) - predict(N, c(20, 20)); put("shape", "log odds", C %*% coef(whole)[-1]); put("shape", "se", sqrt(diag(C %*% V %*% t(C))))
+# Not straight: the second derivatives at the inner knots, which fix the curve beyond a line, are both 0.
+bend <- function(x) (predict(N, x + .01) - 2 * predict(N, x) + predict(N, x - .01)) / 1e-4
+K <- rbind(bend(15), bend(30)); put("shape", "curvature F", t(K %*% coef(whole)[-1]) %*% solve(K %*% V %*% t(K)) %*% (K %*% coef(whole)[-1]) / 2)
+
+# Prevalence over an exposure, the rest as it is: logistic regression, clustered by yard with G/(G-p), delta method by numDeriv.
+f <- geeglm(thrush ~ wet + hind, binomial, feet[order(feet$yard), ], id = factor(yard), corstr = "exchangeable", scale.fix = TRUE, control = geese.control(epsilon = 1e-12, maxit = 100))
+V <- vcov(f) * 14 / (14 - 3); share <- function(b, w) mean(plogis(b[1] + b[2] * w + b[3] * feet$hind))
+for (w in c(10, 30)) { p <- share(coef(f), w); g <- grad(function(b) qlogis(share(b, w)), coef(f)); se <- sqrt(g %*% V %*% g)
+  put("curve", paste("at", w), plogis(qlogis(p) + c(0, -1, 1) * qt(.975, 11) * as.numeric(se))) }
+d <- function(b) share(b, 30) - share(b, 10); g <- grad(d, coef(f)); se <- sqrt(g %*% V %*% g); put("curve", "difference", d(coef(f)) + c(0, -1, 1) * qt(.975, 11) * as.numeric(se))
+
+# Held-out yards: logistic regression made without each.
+chance <- function(formula) { p <- numeric(nrow(feet)); for (y in unique(feet$yard)) p[feet$yard == y] <- predict(glm(formula, binomial, feet[feet$yard != y, ]), feet[feet$yard == y, ], type = "response"); p }
+p <- chance(thrush ~ wet + hind); put("held out", "brier", c(mean((feet$thrush - p)^2), mean((feet$thrush - chance(thrush ~ hind))^2), mean((feet$thrush - chance(thrush ~ 1))^2)))
+put("held out", "calibration", c(coef(glm(feet$thrush ~ qlogis(p), binomial))[2], coef(glm(feet$thrush ~ offset(qlogis(p)), binomial))[1]))
