@@ -1,4 +1,5 @@
-import { adjustedWords, exposureTerm } from "./climate/exposureTerm.js";
+import { adjustedWords } from "./climate/adjustedWords.js";
+import { exposureTerm } from "./climate/exposureTerm.js";
 import { refusedEffect } from "./climate/refusedEffect.js";
 import { stratifiedEffect } from "./climate/stratifiedEffect.js";
 import { effectOfExposure } from "./effectOfExposure.js";

@@ -1,5 +1,5 @@
 import { quantileSorted } from "simple-statistics";
-import { adjustedWords } from "./climate/exposureTerm.js";
+import { adjustedWords } from "./climate/adjustedWords.js";
 import { fittedModel } from "./climate/fittedModel.js";
 import { profileOf } from "./climate/profileOf.js";
 import { EstimateError } from "./EstimateError.js";

@@ -1,6 +1,7 @@
-import { adjustedWords, exposureTerm } from "./climate/exposureTerm.js";
+import { adjustedWords } from "./climate/adjustedWords.js";
+import { exposureTerm } from "./climate/exposureTerm.js";
 import { fittedModel } from "./climate/fittedModel.js";
-import { standardised } from "./climate/standardisedPrevalence.js";
+import { standardisedPrevalence } from "./climate/standardisedPrevalence.js";
 import type { ExposureModel } from "./ExposureModel.js";
 import type { Interval } from "./Interval.js";
 import { requireNumber } from "./numeric/requireNumber.js";
@@ -60,7 +61,7 @@ export function prevalenceCurve(model: ExposureModel, { at, between }: CurveOpti
   const place = fitted.design.names.indexOf(contrast);
   const { df } = fitted.fit.coefficients[place]!;
   const reach = df === null ? normalQuantile((1 + level) / 2) : tQuantile((1 + level) / 2, df);
-  const read = standardised(fitted, place);
+  const read = standardisedPrevalence(fitted, place);
   const points = at.map((exposure): CurvePoint => {
     const { mean, variance } = read.at(exposure / per);
     const logOdds = Math.log(mean / (1 - mean));

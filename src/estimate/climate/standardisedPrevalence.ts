@@ -7,7 +7,7 @@ interface Slopes {
 }
 
 /** Reads the prevalence of all rows with one coefficient's column set to a value, and differences of two, each with its variance. */
-export function standardised(
+export function standardisedPrevalence(
   { fit, design, parameters, sds }: FittedModel,
   place: number,
 ): {
