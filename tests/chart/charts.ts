@@ -3,6 +3,7 @@ import { frontHindShapeChart } from "../../src/chart/frontHindShapeChart.js";
 import { intervalKeepingChart } from "../../src/chart/intervalKeepingChart.js";
 import { prevalenceByBandChart } from "../../src/chart/prevalenceByBandChart.js";
 import { rainAndThrushChart, type MonthRow } from "../../src/chart/rainAndThrushChart.js";
+import { climateCharts } from "./climateCharts.js";
 import type { Chart } from "../../src/chart/Chart.js";
 import { shapeCharts } from "./shapeCharts.js";
 
@@ -105,7 +106,7 @@ export const charts: readonly (readonly [string, Chart])[] = [
   ["prevalence by band", prevalenceByBandChart(bands, bandOptions)],
   ["prevalence by band, one band", prevalenceByBandChart(bands.slice(0, 1), bandOptions)],
   ["prevalence by band, no band", prevalenceByBandChart([], bandOptions)],
-  ...shapeCharts,
+  ...climateCharts,
 ];
 
 function tenYears(): MonthRow[] {
