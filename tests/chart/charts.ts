@@ -106,6 +106,7 @@ export const charts: readonly (readonly [string, Chart])[] = [
   ["prevalence by band", prevalenceByBandChart(bands, bandOptions)],
   ["prevalence by band, one band", prevalenceByBandChart(bands.slice(0, 1), bandOptions)],
   ["prevalence by band, no band", prevalenceByBandChart([], bandOptions)],
+  ...shapeCharts,
   ...climateCharts,
 ];
 
