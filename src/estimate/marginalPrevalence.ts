@@ -1,6 +1,7 @@
 import { EstimateError } from "./EstimateError.js";
 import type { MixedLogisticFit } from "./fitMixedLogistic.js";
 import type { Interval } from "./Interval.js";
+import { averagedLogistic } from "./numeric/averagedLogistic.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { requireNumber } from "./numeric/requireNumber.js";
 import { tQuantile } from "./numeric/tQuantile.js";
@@ -43,7 +44,7 @@ export function marginalPrevalence(
   );
   const eta = coefficients.reduce((sum, { estimate }, j) => sum + estimate * values[j]!, 0);
   const variance = groups.reduce((sum, { sd }) => sum + sd * sd, 0);
-  const { mean, slope, bend } = averaged(eta, Math.sqrt(variance));
+  const { mean, slope, bend } = averagedLogistic(eta, Math.sqrt(variance));
   const slopes = [...values.map((value) => slope * value), ...groups.filter(({ sd }) => sd > 0).map(({ sd }) => bend * sd * sd)];
   const variancePrevalence = slopes.reduce(
     (sum, a, i) => sum + slopes.reduce((part, b, j) => part + a * b * parameters.covariance[i]![j]!, 0),
@@ -80,22 +81,4 @@ function valuesOf(names: readonly string[], at: Readonly<Record<string, number>>
     if (value !== undefined) return requireNumber(name, value);
     throw new EstimateError("length_mismatch", `No value is given for "${name}".`, `Give one for each of ${list.join(", ")}.`);
   });
-}
-
-/** The logistic curve averaged over a normal spread of the log odds, and its derivatives by `eta` and by half the variance. */
-function averaged(eta: number, sd: number): { readonly mean: number; readonly slope: number; readonly bend: number } {
-  // The integrands have no poles within pi / sd of the line: the trapezoid rule is exact to rounding.
-  const step = 0.25 / Math.max(1, sd);
-  let [weight, mean, slope, bend] = [0, 0, 0, 0];
-  for (let i = Math.ceil(-9 / step); i * step <= 9; i++) {
-    const z = i * step;
-    const density = Math.exp((-z * z) / 2);
-    const risk = 1 / (1 + Math.exp(-eta - sd * z));
-    const spread = risk * (1 - risk);
-    weight += density;
-    mean += density * risk;
-    slope += density * spread;
-    bend += density * spread * (1 - 2 * risk);
-  }
-  return { mean: mean / weight, slope: slope / weight, bend: bend / weight };
 }

@@ -4,6 +4,7 @@ import type { FilesMapping } from "./mapping/FileMapping.js";
 import { filesSchema } from "./mapping/filesSchema.js";
 import type { StudyJson } from "./StudyJson.js";
 import type { Zod } from "./Zod.js";
+import { settingRules } from "../study/settingRules.js";
 
 const MOST_DAYS = 3660;
 // For editors: a little laxer than the checks beside which they stand.
@@ -35,6 +36,13 @@ export function studyJsonSchema(zod: Zod, mentioned: ReadonlySet<string> | null 
     rainWindowsDays: z.array(days(1)).min(1),
     apiDecayPerDay: proportion,
     apiWarmUpDays: days(0),
+    primaryExposure: z
+      .string()
+      .refine((text) => settingRules.primaryExposure.allows(text), settingRules.primaryExposure.expected),
+    exposurePer: z.number().gt(0),
+    adjustFor: z.array(
+      z.enum(["season", "season_2", "end", "observer", "shod", "interval", "ground", "bedding", "turnout", "surface_treated"]),
+    ),
     dailyRainLimitMm: z.number().gt(0).max(1825).nullable(),
     toleranceDays: days(0),
     lostAfterDays: days(1),

@@ -6,6 +6,10 @@
  */
 export type GaugeDayRule = "ends_on_date" | "starts_on_date" | "calendar_day";
 
+/** What an effect of the climate study can be held equal for. */
+export type AdjustmentCode =
+  "season" | "season_2" | "end" | "observer" | "shod" | "interval" | "ground" | "bedding" | "turnout" | "surface_treated";
+
 /** Choices an analysis rests on. All of them are printed with the results; `defaultSettings` holds the usual values. */
 export interface Settings {
   /** Lowest thrush grade that counts as a case. Results under different case definitions are never compared. */
@@ -24,6 +28,12 @@ export interface Settings {
    * hold anywhere are used.
    */
   readonly dailyRainLimitMm: number | null;
+  /** The declared exposure of the climate study: a column of `exposureBeforeVisits`, such as `rainMm14d`. All others are exploratory. */
+  readonly primaryExposure: string;
+  /** Its effect is given for this many units: 10 for 10 mm. */
+  readonly exposurePer: number;
+  /** What its effect is held equal for. `season`: one yearly wave; `season_2`: two; `end`: fore or hind; the others as recorded. */
+  readonly adjustFor: readonly AdjustmentCode[];
   /** Days early or late within which a visit counts as kept. Two-sided. */
   readonly toleranceDays: number;
   /** A routine gap longer than this is loss to follow-up, not lateness. */

@@ -25,6 +25,12 @@ const oneOf = (...values: readonly unknown[]): SettingRule => ({
   expected: `one of ${values.join(", ")}`,
 });
 
+const exposureName = /^((rainMm|rainAnomalyMm|wetDays|dewDays|surplusDays)[1-9]\d{0,2}d|apiMm[1-9]\d?(\.\d+)?pct|soilStorageMm)$/;
+const adjustments: readonly string[] = [
+  ...["season", "season_2", "end", "observer", "shod", "interval"],
+  ...["ground", "bedding", "turnout", "surface_treated"],
+];
+
 /** The rule of every setting; `study.json` and `withSettings` are both held to it. */
 export const settingRules: Readonly<Record<keyof Settings, SettingRule>> = {
   caseGrade: oneOf(1, 2, 3),
@@ -39,6 +45,17 @@ export const settingRules: Readonly<Record<keyof Settings, SettingRule>> = {
   dailyRainLimitMm: {
     allows: (value) => value === null || (typeof value === "number" && value > 0 && value <= 1825),
     expected: "a number of millimetres above 0 and up to 1825, or null for none",
+  },
+  primaryExposure: {
+    allows: (value) => typeof value === "string" && exposureName.test(value),
+    expected:
+      "the name of an exposure, such as rainMm14d, rainAnomalyMm28d, wetDays7d, dewDays14d, surplusDays14d, apiMm90pct or soilStorageMm",
+  },
+  exposurePer: { allows: (value) => between(value, 0, Infinity), expected: "a number of units above 0, such as 10" },
+  adjustFor: {
+    allows: (value) =>
+      Array.isArray(value) && value.every((item) => adjustments.includes(item as string)) && new Set(value).size === value.length,
+    expected: `a list of ${adjustments.join(", ")}, each once`,
   },
   toleranceDays: days(0),
   lostAfterDays: days(1),

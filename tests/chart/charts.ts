@@ -4,6 +4,7 @@ import { funnelChart } from "../../src/chart/funnelChart.js";
 import { intervalKeepingChart } from "../../src/chart/intervalKeepingChart.js";
 import { prevalenceByBandChart } from "../../src/chart/prevalenceByBandChart.js";
 import { rainAndThrushChart, type MonthRow } from "../../src/chart/rainAndThrushChart.js";
+import { climateCharts } from "./climateCharts.js";
 import type { Chart } from "../../src/chart/Chart.js";
 import { funnelCurve, funnelOptions, funnelRows } from "./funnel.js";
 import { shapeCharts } from "./shapeCharts.js";
@@ -110,6 +111,7 @@ export const charts: readonly (readonly [string, Chart])[] = [
   ["prevalence by band, one band", prevalenceByBandChart(bands.slice(0, 1), bandOptions)],
   ["prevalence by band, no band", prevalenceByBandChart([], bandOptions)],
   ...shapeCharts,
+  ...climateCharts,
 ];
 
 function tenYears(): MonthRow[] {

@@ -1,0 +1,23 @@
+import { expect, test } from "vitest";
+import { detectableEffect } from "../../src/answer/detectableEffect.js";
+import { answered } from "./climateAnswer.js";
+import { seasonHerd } from "./seasonHerd.js";
+
+test("a large effect is found, none is not; more yards find more", { timeout: 120_000 }, () => {
+  const { tables, method, cautions } = answered(
+    detectableEffect(seasonHerd(), { runs: 8, oddsRatios: [2], planned: { yards: 12, horsesPerYard: 2, visitGapDays: 90 } }),
+  );
+  const [none, large] = tables[0]!.rows;
+  // 8 runs: by chance 3 or more of size 0.05 come in 6 of 1000 trials.
+  expect(Number(none!["power"])).toBeLessThan(3 / 8);
+  expect(Number(large!["power"])).toBeGreaterThan(0.8);
+  expect([method.n, large!["runs"]]).toEqual([16, 8]);
+  expect(cautions[0]).toMatch(/^8 runs/);
+});
+
+test("too few horses to know how alike feet are", () => {
+  const study = seasonHerd();
+  const few = { ...study, visits: study.visits.filter(({ horseId }) => horseId < "yard 10") };
+  const reply = detectableEffect(few);
+  expect(reply.kind === "not_enough_data" && reply.reason.includes('horses at known yards')).toBe(true);
+});
