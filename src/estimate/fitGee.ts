@@ -39,6 +39,11 @@ export interface GeeOptions {
    * with scale.fix = TRUE), `estimated` anew at each step, or held at a number.
    */
   readonly phi?: "independence" | "estimated" | number;
+  /**
+   * What the means behind alpha and phi are over: `all` pairs and feet (the default, as in R geepack), or `less-coefficients`, the number
+   * of coefficients taken off both, as Liang and Zeger write it.
+   */
+  readonly divisor?: "all" | "less-coefficients";
   /** Column of weights dividing a row's variance. 0 leaves the row out. */
   readonly weights?: string;
   /**
@@ -75,7 +80,8 @@ export interface GeeFit extends RegressionFit<GeeCoefficient> {
  * hold whatever the true correlation, and model-based ones beside them.
  *
  * Working correlation alpha: sum of w_j w_k e_j e_k over the pairs of feet within clusters over the sum of w_j w_k, over phi; e the
- * Pearson residual, w the weight. Phi estimated is the weighted mean of e^2. Nothing is taken off for the number of coefficients.
+ * Pearson residual, w the weight. Phi estimated is the weighted mean of e^2. Nothing is taken off for the number of coefficients
+ * unless `divisor` says so. A correlation that falls with the distance in time (AR(1)) is not offered: feet of a horse have no order.
  * Rows with something missing are left out and counted.
  *
  * Errors thrown: those of `designMatrix` and of the outcome as in `fitLogistic`; `separation`; `too_few` for a single cluster, or for
@@ -86,9 +92,10 @@ export interface GeeFit extends RegressionFit<GeeCoefficient> {
  */
 export function fitGee(options: GeeOptions): GeeFit {
   const { rows, outcome, terms, cluster, correlation = "exchangeable", phi: scale = "independence", weights } = options;
-  const { correction = "none" } = options;
+  const { correction = "none", divisor = "all" } = options;
   const level = requireLevel(options.level ?? 0.95);
   requireOneOf("correlation", correlation, ["exchangeable", "independence"]);
+  requireOneOf("divisor", divisor, ["all", "less-coefficients"]);
   requireOneOf("correction", correction, ["none", "clusters", "mancl-derouen"]);
   if (typeof scale !== "number") requireOneOf("dispersion", scale, ["independence", "estimated"]);
   const by = [cluster].flat();
@@ -114,7 +121,13 @@ export function fitGee(options: GeeOptions): GeeFit {
     const shares = cases.map((value, i) => value / n[i]!);
     throw separationError(names, design.columns, start.separation, shares, name);
   }
-  const { estimate, equations, alpha, phi, paired, iterations } = geeParts(data, start.estimate, correlation, scale);
+  const { estimate, equations, alpha, phi, paired, iterations } = geeParts(
+    data,
+    start.estimate,
+    correlation,
+    scale,
+    divisor === "all" ? 0 : p,
+  );
   const freed = correction === "mancl-derouen" ? unleveredScores(equations) : equations.scores;
   const scores = freed.map((score) => score.map((value, c) => value * Math.sqrt(data.copies[c]!)));
   const robust = scoreCovariance(transform.mmul(equations.inverse), scores).mul(correction === "clusters" ? G / (G - p) : 1);

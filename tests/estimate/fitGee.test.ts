@@ -57,6 +57,18 @@ describe("wheeze of 537 children at four ages (geepack::ohio, Fitzmaurice & Lair
     expectNear(errors(fit), [0.113893372, 0.043855342, 0.17774654], 1e-6);
   });
 
+  test("pairs and feet less the coefficients: Python statsmodels 0.13.5 GEE, and with dispersion 1 by independent code", () => {
+    const free = fitGee({ ...options, divisor: "less-coefficients", phi: "estimated" });
+    expectNear([free.alpha, free.phi], [0.354139797, 0.999861542], 1e-7);
+    expectNear(estimates(free), [-1.88042766, -0.113385017, 0.265080818], 1e-7);
+    expectNear(errors(free), [0.113892914, 0.043855305, 0.177746547], 1e-7);
+    const held = fitGee({ ...options, divisor: "less-coefficients", phi: 1 });
+    expectNear([held.alpha], [0.354090809], 1e-7);
+    expectNear(estimates(held), [-1.880428364, -0.113385022, 0.265082324], 1e-7);
+    expectNear(errors(held), [0.113892973, 0.04385531, 0.177746546], 1e-7);
+    expectNear(modelErrors(held), [0.11484368, 0.043546068, 0.177006875], 1e-7);
+  });
+
   test("a product of terms", () => {
     const fit = fitGee({ ...options, terms: ["age", "smoke", { product: ["age", "smoke"] }] });
     expectNear(estimates(fit), [-1.9004952912, -0.1412359152, 0.3138258297, 0.0708318426], 1e-6);

@@ -11,8 +11,11 @@ export interface ResidualMoments {
   readonly product: number | null;
 }
 
-/** Mean squares and mean products within clusters of the Pearson residuals at given coefficients. */
-export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array): ResidualMoments {
+/**
+ * Mean squares and mean products within clusters of the Pearson residuals at given coefficients. `less` is taken off the number of feet
+ * and of pairs that the means are over.
+ */
+export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array, less = 0): ResidualMoments {
   const { columns, cases, n, weights, groups, copies } = data;
   const { index, count } = groups;
   const sums = new Float64Array(count);
@@ -36,10 +39,11 @@ export function pairCorrelation(data: ClusteredBinomial, estimate: Float64Array)
     totals[cluster]! += w * m;
   }
   const squared = (values: Float64Array) => values.reduce((sum, value, c) => sum + copies[c]! * value * value, 0);
-  const pairs = squared(totals) - aloneWeight;
+  // Each pair twice.
+  const pairs = squared(totals) - aloneWeight - 2 * less;
   return {
-    square: square / feet,
-    weightedSquare: weightedSquare / weight,
+    square: square / (feet - less),
+    weightedSquare: weightedSquare / (weight - less),
     product: pairs > 1e-9 * aloneWeight ? (squared(sums) - alone) / pairs : null,
   };
 }

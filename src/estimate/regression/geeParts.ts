@@ -20,7 +20,8 @@ const REST = 1e-10;
 /**
  * Solves the estimating equations by Fisher scoring from the independence fit `start`, the working correlation and dispersion being
  * recomputed before each step: `phi` a number, `estimated` anew as the weighted mean square of the Pearson residuals, or held at
- * their plain mean square in the `independence` fit; alpha the mean product within clusters over phi.
+ * their plain mean square in the `independence` fit; alpha the mean product within clusters over phi; the means are
+ * over `less` feet and pairs fewer than there are.
  *
  * Errors: `out_of_range` when alpha leaves what a correlation in clusters of that size can be; `not_converged`.
  */
@@ -29,14 +30,15 @@ export function geeParts(
   start: Float64Array,
   correlation: "exchangeable" | "independence",
   scale: "independence" | "estimated" | number,
+  less: number,
 ): GeeParts {
-  const held = scale === "independence" ? pairCorrelation(data, start).square : scale;
+  const held = scale === "independence" ? pairCorrelation(data, start, less).square : scale;
   const largest = data.sizes.reduce((most, size) => Math.max(most, size), 0);
   const estimate = start.slice();
   let [alphaBefore, step, share] = [Infinity, Infinity, 1];
   let before = estimate.map(() => 0);
   for (let iterations = 0; iterations <= MOST_ITERATIONS; iterations += 1) {
-    const { product, weightedSquare } = pairCorrelation(data, estimate);
+    const { product, weightedSquare } = pairCorrelation(data, estimate, less);
     const phi = held === "estimated" ? weightedSquare : held;
     const alpha = correlation === "independence" || product === null ? 0 : product / phi;
     requireCorrelation(alpha, largest);
