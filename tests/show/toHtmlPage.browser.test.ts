@@ -1,4 +1,4 @@
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -8,16 +8,15 @@ import { chromium, type Browser, type Page as Tab } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { toHtmlPage } from "../../src/show/toHtmlPage.js";
 import { defaultSettings } from "../../src/study/defaultSettings.js";
+import { browserTests, chromiumPath } from "../chromiumPath.js";
 import { charts } from "../chart/charts.js";
 import { answer, longTable, notEnough, report } from "./shown.js";
 
-const executablePath = [process.env["CHROME_PATH"], "/usr/bin/chromium", "/usr/bin/google-chrome"].find(
-  (path) => path !== undefined && existsSync(path),
-);
+const executablePath = chromiumPath();
 const axe = createRequire(import.meta.url).resolve("axe-core/axe.min.js");
 
 // Set CHROME_PATH where the browser lies elsewhere.
-describe.skipIf(executablePath === undefined)("in a browser", () => {
+describe.skipIf(executablePath === undefined)(browserTests("in a browser"), () => {
   const folder = mkdtempSync(join(tmpdir(), "page-"));
   const file = join(folder, "page.html");
   let browser: Browser;
