@@ -4,6 +4,7 @@ import { askFolder, type AskOptions } from "./run/askFolder.js";
 import { checkFolder } from "./run/checkFolder.js";
 import { doctor } from "./run/doctor.js";
 import { dueFolder, type DueOptions } from "./run/dueFolder.js";
+import { draftFolder } from "./run/draftFolder.js";
 import { exitCodes } from "./run/exitCodes.js";
 import { installKernel } from "./run/installKernel.js";
 import { horseFolder, type HorseOptions } from "./run/horseFolder.js";
@@ -32,6 +33,14 @@ program
   .argument("<folder>", "folder to make")
   .action(async (folder: string) => {
     process.exitCode = await newFolder(folder, process);
+  });
+
+program
+  .command("draft")
+  .description("look at the files of a folder and propose a study.json that reads them")
+  .argument("<folder>", "folder with CSV files")
+  .action(async (folder: string) => {
+    process.exitCode = await draftFolder(folder, process);
   });
 
 program
