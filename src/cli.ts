@@ -4,6 +4,7 @@ import { askFolder, type AskOptions } from "./run/askFolder.js";
 import { checkFolder } from "./run/checkFolder.js";
 import { doctor } from "./run/doctor.js";
 import { dueFolder, type DueOptions } from "./run/dueFolder.js";
+import { describeFolder } from "./run/describeFolder.js";
 import { draftFolder } from "./run/draftFolder.js";
 import { exitCodes } from "./run/exitCodes.js";
 import { installKernel } from "./run/installKernel.js";
@@ -51,6 +52,14 @@ program
   .option("--out <folder>", "write a page to read, and the rows that were set aside, into a folder")
   .action(async (folder: string, options: { json?: boolean; out?: string }) => {
     process.exitCode = await checkFolder(folder, options, process);
+  });
+
+program
+  .command("describe")
+  .description("write datapackage.json, which describes the files for other programs")
+  .argument("<folder>", "study folder")
+  .action(async (folder: string) => {
+    process.exitCode = await describeFolder(folder, process);
   });
 
 program
