@@ -169,7 +169,16 @@ export async function readTable<Row extends Source>(
   const layout = source.named ? { layout: layoutInWords(source, header.found.layout, text.encoding()) } : {};
   return {
     records,
-    input: { file, kind, ...text.digest(), rowsRead: recordsRead, accepted, setAside: recordsRead - accepted, headers, ...layout },
+    input: {
+      file,
+      kind,
+      ...text.digest(),
+      rowsRead: recordsRead,
+      accepted,
+      setAside: recordsRead - accepted,
+      headers,
+      ...layout,
+    },
   };
 }
 
