@@ -2,6 +2,7 @@ import { demo } from "./demo.js";
 import { gee } from "./gee.js";
 import { libraryImport } from "./libraryImport.js";
 import { nestedLogistic } from "./nestedLogistic.js";
+import { longMutations } from "./longMutations.js";
 import { outlines } from "./outlines.js";
 import { readMillion } from "./readMillion.js";
 
@@ -18,6 +19,9 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   readMillion: async () => {
     print(await readMillion());
+  },
+  mutations: async () => {
+    print(await longMutations());
   },
   nestedLogistic: () => {
     nestedLogistic(print);
