@@ -6,8 +6,9 @@ test("thousands of damaged files: worded refusals or sums that add up, true line
   const met = await mutations(500, 20_261_125);
   expect(met.studies).toBe(500);
   expect(met.mutatedFiles).toBeGreaterThan(1_200);
-  // The run is worth something only when most studies are read and many rows are spoilt.
+  // The run is worth something only when many studies are read, and rows of them are kept and spoilt.
   const refused = Object.values(met.refused).reduce((sum, count) => sum + count, 0);
-  expect(refused).toBeLessThan(met.studies / 2);
-  expect(met.rowsSetAside).toBeGreaterThan(500);
+  expect(met.studies - refused).toBeGreaterThan(150);
+  expect(met.rowsSetAside).toBeGreaterThan(1_000);
+  expect(met.rowsRead - met.rowsSetAside).toBeGreaterThan(1_000);
 }, 300_000);
