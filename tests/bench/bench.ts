@@ -19,6 +19,9 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   readMillion: async () => {
     print(await readMillion());
+    print(await readMillion(1_000_000, true));
+    print(await readMillion(100_000));
+    print(await readMillion(100_000, true));
   },
   mutations: async () => {
     print(await longMutations());
