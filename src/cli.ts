@@ -4,6 +4,8 @@ import { askFolder, type AskOptions } from "./run/askFolder.js";
 import { checkFolder } from "./run/checkFolder.js";
 import { doctor } from "./run/doctor.js";
 import { dueFolder, type DueOptions } from "./run/dueFolder.js";
+import { describeFolder } from "./run/describeFolder.js";
+import { draftFolder } from "./run/draftFolder.js";
 import { exitCodes } from "./run/exitCodes.js";
 import { installKernel } from "./run/installKernel.js";
 import { horseFolder, type HorseOptions } from "./run/horseFolder.js";
@@ -35,6 +37,14 @@ program
   });
 
 program
+  .command("draft")
+  .description("look at the files of a folder and propose a study.json that reads them")
+  .argument("<folder>", "folder with CSV files")
+  .action(async (folder: string) => {
+    process.exitCode = await draftFolder(folder, process);
+  });
+
+program
   .command("check")
   .description("say what was read, what was set aside and why, and what to do")
   .argument("<folder>", "study folder")
@@ -42,6 +52,14 @@ program
   .option("--out <folder>", "write a page to read, and the rows that were set aside, into a folder")
   .action(async (folder: string, options: { json?: boolean; out?: string }) => {
     process.exitCode = await checkFolder(folder, options, process);
+  });
+
+program
+  .command("describe")
+  .description("write datapackage.json, which describes the files for other programs")
+  .argument("<folder>", "study folder")
+  .action(async (folder: string) => {
+    process.exitCode = await describeFolder(folder, process);
   });
 
 program

@@ -9,7 +9,7 @@ import { footInWords } from "./words/footInWords.js";
 import { listed } from "./words/listed.js";
 
 const { id, question } = asked("feet-seen");
-const feet: readonly Foot[] = ["LF", "RF", "LH", "RH", "F", "H"];
+const feet: readonly Foot[] = ["LF", "RF", "LH", "RH", "F", "H", "U"];
 
 /** Counts of visits, horses and feet, and of feet not looked at with the reasons given. Unit: a foot at a visit. */
 export function feetSeen(study: Study): Answer | NotEnoughData {

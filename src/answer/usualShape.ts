@@ -129,7 +129,7 @@ function chartOfIndex(rows: readonly ShapeMeasureRow[], index: readonly Band[], 
     return { end, lower, median, upper };
   });
   const marks = rows.flatMap(({ measure, foot, horseId, value }): ShapeByFootRow[] =>
-    measure !== "shapeIndex" || foot === "F" || foot === "H" ? [] : [{ horseId, foot, value }],
+    measure !== "shapeIndex" || foot === "F" || foot === "H" || foot === "U" ? [] : [{ horseId, foot, value }],
   );
   return shapeByFootChart(marks, bands, {
     title: "Width over length of every foot",

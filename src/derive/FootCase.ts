@@ -21,7 +21,7 @@ export interface FootCase {
   /** 1 January to 12 December. */
   readonly monthOfYear: number;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   readonly side: "left" | "right" | null;
   readonly thrushGrade: number | null;
   /** Clefts named in the rows of that day; null when none was recorded. */

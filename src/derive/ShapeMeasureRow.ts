@@ -19,7 +19,7 @@ export interface ShapeMeasureRow {
   /** Days since the first row of this foot, stage and measure. */
   readonly daysSinceFirst: number;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   readonly side: "left" | "right" | null;
   /** Never pool over stages; null is a group of its own. */
   readonly stage: FootVisit["stage"];

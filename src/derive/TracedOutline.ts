@@ -7,7 +7,7 @@ export interface TracedOutline extends Pick<
   OutlinePoint,
   "file" | "line" | "horseId" | "visitDate" | "foot" | "stage" | "tracing" | "observerId"
 > {
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   readonly side: "left" | "right" | null;
   /** Bearing border of the wall, a closed ring: the last point is followed by the first. */
   readonly wall: readonly PlanePoint[];

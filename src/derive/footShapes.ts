@@ -18,7 +18,7 @@ export interface FootShape extends HoofShape, ShapeFlags {
   readonly shod: HorseStay["shod"];
   readonly visitDate: string;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   readonly side: "left" | "right" | null;
   /** Never pool over stages; null is a group of its own. */
   readonly stage: FootVisit["stage"];

@@ -8,7 +8,7 @@ import { footEnd } from "./footEnd.js";
  * Method: what was found on the foot at the visit comes first (`bare`, or a shoe in any state, a lost one too); else the usual state
  * of the horse, where `fronts` means shod in front and bare behind.
  *
- * Missing: null when neither is recorded.
+ * Missing: null when neither is recorded, or when only the front feet are shod and the end of the foot is not known.
  */
 export function footShoeing(
   visit: Pick<FootVisit, "foot" | "shoeState">,
@@ -16,6 +16,9 @@ export function footShoeing(
 ): "bare" | "shod" | null {
   if (visit.shoeState !== null) return visit.shoeState === "bare" ? "bare" : "shod";
   const usual = stay?.shod ?? null;
-  if (usual === "fronts") return footEnd(visit.foot) === "fore" ? "shod" : "bare";
+  if (usual === "fronts") {
+    const end = footEnd(visit.foot);
+    return end === null ? null : end === "fore" ? "shod" : "bare";
+  }
   return usual === "all" ? "shod" : usual;
 }

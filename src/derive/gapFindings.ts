@@ -18,7 +18,7 @@ export interface GapFinding {
   readonly footId: string;
   readonly yardId: string | null;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   /** Keep the two apart: the effect of a gap differs. */
   readonly shoeing: "bare" | "shod" | null;
   readonly ageClass: AgeClass | null;

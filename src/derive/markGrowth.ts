@@ -15,7 +15,7 @@ export interface MarkGrowth extends Pick<MarkTrack, "horseId" | "foot" | "markKi
   /** Horse and foot in one word, as a mixed model wants it. */
   readonly footId: string;
   readonly yardId: string | null;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   /** Usual state of this foot. */
   readonly shoeing: "bare" | "shod" | null;
   readonly ageClass: AgeClass | null;

@@ -12,7 +12,7 @@ export interface ShoeLife {
   readonly horseId: string;
   readonly yardId: string | null;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   /** Day of shoeing or resetting. */
   readonly from: string;
   /** Day it was found lost, taken off or last seen on. */

@@ -9,7 +9,7 @@ export interface ThrushChange {
   /** Yard at the later visit. */
   readonly yardId: string | null;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   readonly from: string;
   readonly to: string;
   readonly days: number;

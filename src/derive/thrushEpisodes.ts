@@ -8,7 +8,7 @@ export interface ThrushEpisode {
   /** Yard at the first visit of the run. */
   readonly yardId: string | null;
   readonly foot: Foot;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   /**
    * `new`: after a clear visit, the first of that foot. `again`: after a clear visit that had ended an earlier run. `from_the_start`: at
    * the first graded visit of the foot, so that its beginning is not known.

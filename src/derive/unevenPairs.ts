@@ -13,7 +13,7 @@ export interface UnevenPair {
   readonly horseId: string;
   readonly yardId: string | null;
   readonly visitDate: string;
-  readonly end: "fore" | "hind";
+  readonly end: "fore" | "hind" | null;
   readonly stage: FootVisit["stage"];
   /** Toe angle left minus right, degrees. */
   readonly toeAngleDifferenceDeg: number | null;

@@ -5,7 +5,8 @@ import { linearDiscriminant, type LinearDiscriminant } from "./linearDiscriminan
 /** What every row needs besides the measures named. */
 export interface FootRow {
   readonly horseId: string;
-  readonly end: "fore" | "hind";
+  /** null for a specimen of unknown end. */
+  readonly end: "fore" | "hind" | null;
   /** null for a specimen: it is judged by the rule, and the rule is not made from it. */
   readonly side: "left" | "right" | null;
 }

@@ -48,7 +48,8 @@ function parsedJson(text: string): unknown {
 }
 
 function checked(zod: Zod, json: unknown): StudyJson {
-  const result = studyJsonSchema(zod, keysOf(json, new Set())).safeParse(json, { reportInput: true });
+  // Used once: compiling the schema would cost more than it saves.
+  const result = studyJsonSchema(zod, keysOf(json, new Set())).safeParse(json, { reportInput: true, jitless: true });
   if (!result.success) {
     const { faults, hint } = studyJsonFaults(result.error.issues);
     throw refusals.badStudy(faults, hint);

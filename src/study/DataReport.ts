@@ -35,6 +35,8 @@ export interface InputFile {
   readonly rowsRead: number;
   readonly accepted: number;
   readonly setAside: number;
+  /** The headers of a file with a column table, as they stand. */
+  readonly headers?: readonly string[];
   /** How the file was read; only for a file that `study.json` names under `files`. */
   readonly layout?: FileLayout;
 }

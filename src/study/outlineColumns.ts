@@ -6,7 +6,7 @@ import type { Column } from "./Column.js";
 export const outlineColumns = [
   { name: "horse_id", title: "Horse", meaning: "The horse, as named in horses.csv.", type: "id", unit: null, level: "outline-point", required: true, missing: "point belongs to no horse" },
   { name: "visit_date", title: "Visit date", meaning: "Calendar day the outline was traced.", type: "date", unit: null, level: "outline-point", required: true, missing: "point cannot be placed in time" },
-  { name: "foot", title: "Foot", meaning: "Foot that was traced. F or H alone for a specimen of unknown side.", type: "code", unit: null, level: "outline-point", required: true, missing: "point belongs to no foot", values: ["LF", "RF", "LH", "RH", "F", "H"] },
+  { name: "foot", title: "Foot", meaning: "Foot that was traced. F or H alone for a specimen of unknown side, U for one of unknown end.", type: "code", unit: null, level: "outline-point", required: true, missing: "point belongs to no foot", values: ["LF", "RF", "LH", "RH", "F", "H", "U"] },
   { name: "stage", title: "Stage", meaning: "Whether it was traced before or after trimming; single when there was only one occasion.", type: "code", unit: null, level: "outline-point", required: false, missing: "unknown; kept apart from both stages", values: ["before_trim", "after_trim", "single"] },
   { name: "tracing", title: "Tracing", meaning: "Which tracing of this foot on this day and at this stage, where it was traced more than once.", type: "id", unit: null, level: "outline-point", required: false, missing: "the only tracing, or the first" },
   { name: "observer_id", title: "Observer", meaning: "Who traced, as a code.", type: "id", unit: null, level: "outline-point", required: false, missing: "not recorded" },

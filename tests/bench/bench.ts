@@ -3,6 +3,7 @@ import { fabric } from "./fabric.js";
 import { gee } from "./gee.js";
 import { libraryImport } from "./libraryImport.js";
 import { nestedLogistic } from "./nestedLogistic.js";
+import { longMutations } from "./longMutations.js";
 import { outlines } from "./outlines.js";
 import { readMillion } from "./readMillion.js";
 
@@ -22,6 +23,12 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   readMillion: async () => {
     print(await readMillion());
+    print(await readMillion(1_000_000, true));
+    print(await readMillion(100_000));
+    print(await readMillion(100_000, true));
+  },
+  mutations: async () => {
+    print(await longMutations());
   },
   nestedLogistic: () => {
     nestedLogistic(print);

@@ -79,6 +79,7 @@ test("each file is named with its size and the hash of the bytes on disk", async
     rowsRead: 3,
     accepted: 3,
     setAside: 0,
+    headers: ["visit_date", "horse_id", "foot", "thrush_grade"],
   });
 });
 

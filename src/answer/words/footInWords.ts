@@ -7,6 +7,7 @@ const words: Readonly<Record<Foot, string>> = {
   RH: "off hind",
   F: "fore, side unknown",
   H: "hind, side unknown",
+  U: "end and side unknown",
 };
 
 /** A foot as the trade says it: the near side is the horse's left. */

@@ -9,7 +9,7 @@ import { horseFault } from "./horseFault.js";
 import type { KnownHorses } from "./horseRule.js";
 import { visitTally } from "./visitTally.js";
 
-const FEET = ["LF", "RF", "LH", "RH", "F", "H"];
+const FEET = ["LF", "RF", "LH", "RH", "F", "H", "U"];
 const STAGES = [null, "before_trim", "after_trim", "single"];
 /** A toe that measures this much more after the trim than before it, mm, may still be the same toe. Common practice, no source. */
 const TOE_TOLERANCE_MM = 3;

@@ -39,7 +39,9 @@ const MISSING_WORDS = new Set(["NA", "N/A", "#N/A", "NaN", "NULL", "null", "-", 
  * file of another make become those of the table.
  */
 export function cellDecider(zod: Zod, column: Column, reading: CellReading | null = null): CellDecider {
-  const schema = cellSchema(zod, column);
+  // Many columns of a table are in no file: their schemas are never made.
+  let made: ReturnType<typeof cellSchema> | null = null;
+  const schema = () => (made ??= cellSchema(zod, column));
   const texts = new Map<string, Decision>();
   const decide = (raw: string): Decision => {
     const known = texts.get(raw);
@@ -56,7 +58,12 @@ export function cellDecider(zod: Zod, column: Column, reading: CellReading | nul
 
 type Verdict = Omit<Decision, "count">;
 
-function verdict(column: Column, schema: ReturnType<typeof cellSchema>, text: string, reading: CellReading | null): Verdict {
+function verdict(
+  column: Column,
+  schema: () => ReturnType<typeof cellSchema>,
+  text: string,
+  reading: CellReading | null,
+): Verdict {
   if (text === "") return nothing(column);
   if (reading === null)
     return column.type !== "text" && MISSING_WORDS.has(text) ? missingWord(column, text) : checked(column, schema, text, text);
@@ -82,13 +89,13 @@ function missingWord(column: Column, text: string): Verdict {
 
 function checked(
   column: Column,
-  schema: ReturnType<typeof cellSchema>,
+  schema: () => ReturnType<typeof cellSchema>,
   plain: string,
   text: string,
   reading: CellReading | null = null,
 ): Verdict {
   const converted = reading?.converts === true ? plain : null;
-  const result = schema.safeParse(plain);
+  const result = schema().safeParse(plain);
   if (!result.success) {
     const code = result.error.issues[0]?.code ?? "custom";
     return { value: null, fault: messages.badCell(column, text, code, { converted, hint: reading?.hint ?? null }) };

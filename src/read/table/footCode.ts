@@ -20,7 +20,7 @@ const ENDS = new Map([
 
 /**
  * The code of a foot from the ways it is written: `LF`, `lf`, `NF` (near is left, off is right: common practice, no source),
- * `near fore`, `left-hind`, `F` or `hind` alone for a specimen of unknown side. Any other text comes back as it is.
+ * `near fore`, `left-hind`, `F` or `hind` alone for a specimen of unknown side, `U` or `unknown` for one of unknown end. Any other text comes back as it is.
  */
 export function footCode(text: string): string {
   const words = text
@@ -28,6 +28,7 @@ export function footCode(text: string): string {
     .toLowerCase()
     .split(/[\s_-]+/);
   const [word = ""] = words;
+  if (words.length === 1 && (word === "u" || word === "unknown")) return "U";
   const parts = words.length === 1 && word.length === 2 ? [word.charAt(0), word.charAt(1)] : words;
   const side = parts.length === 2 ? SIDES.get(parts[0] ?? "") : "";
   const end = ENDS.get(parts.at(-1) ?? "");

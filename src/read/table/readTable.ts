@@ -165,10 +165,20 @@ export async function readTable<Row extends Source>(
     if (smell !== null) wholeFile(smell, column.name);
   }
   const accepted = records.length;
+  const headers = header.found.layout.headers.map((name) => name.trim());
   const layout = source.named ? { layout: layoutInWords(source, header.found.layout, text.encoding()) } : {};
   return {
     records,
-    input: { file, kind, ...text.digest(), rowsRead: recordsRead, accepted, setAside: recordsRead - accepted, ...layout },
+    input: {
+      file,
+      kind,
+      ...text.digest(),
+      rowsRead: recordsRead,
+      accepted,
+      setAside: recordsRead - accepted,
+      headers,
+      ...layout,
+    },
   };
 }
 

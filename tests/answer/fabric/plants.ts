@@ -113,7 +113,7 @@ export const plants: Readonly<Record<FabricCode, Plant>> = {
   ends_reversed_throughout: (study) =>
     ofObserver(study, (row) => ({
       ...row,
-      foot: ({ LF: "LH", LH: "LF", RF: "RH", RH: "RF", F: "H", H: "F" } as const)[row.foot],
+      foot: ({ LF: "LH", LH: "LF", RF: "RH", RH: "RF", F: "H", H: "F", U: "U" } as const)[row.foot],
     })),
   mark_out_of_step(study, random) {
     const tracks = grouped(

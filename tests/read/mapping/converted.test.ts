@@ -51,6 +51,16 @@ test("the unit itself may stand behind the number, another may not", () => {
   expect(into("mm", "m", "119mm")).toBeNull();
 });
 
+// 5 1/8 in is 5.125 in, 130.175 mm.
+test("inches and a fraction, as they stand on a rule", () => {
+  expect(into("mm", "in", "5 1/8")).toBe(130.175);
+  expect(into("mm", "in", '5-1/8"')).toBe(130.175);
+  expect(into("mm", "in", "5\u215b in")).toBe(130.175);
+  expect(into("mm", "in", "5 \u00bd")).toBe(139.7);
+  expect(into("mm", "in", "3/4")).toBe(19.05);
+  for (const none of ["5 1/0", "1/", "/8", "5 1/8 1/8", "1/2/2025"]) expect(into("mm", "in", none)).toBeNull();
+});
+
 test("what is no decimal number is refused", () => {
   for (const none of ["", ".", "-", "x", "1.2.3", "1e3", "Infinity", "0x10", "1 2", "--1"])
     expect(into("mm", "cm", none)).toBeNull();

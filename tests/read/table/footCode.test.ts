@@ -24,6 +24,10 @@ test("a specimen of unknown side", () => {
   expect(["F", "h", "fore", "Hind"].map(footCode)).toEqual(["F", "H", "F", "H"]);
 });
 
+test("a specimen of unknown end", () => {
+  expect(["U", "u", "Unknown"].map(footCode)).toEqual(["U", "U", "U"]);
+});
+
 test("anything else comes back as it is", () => {
   const others = ["", "L", "FL", "fore near", "LFX", "near fore left", "__proto__", "LF outer claw", "N", "3"];
   expect(others.map(footCode)).toEqual(others);
