@@ -16,19 +16,26 @@ export interface GalleryEntry {
   readonly charts: readonly Chart[];
 }
 
-// What a question is asked of, where it is not the whole study: the horse that stands first in the records.
-const ofOneHorse = (study: Study): Study => {
-  const horse = study.visits[0]?.horseId;
-  return { ...study, visits: study.visits.filter((visit) => visit.horseId === horse) };
-};
+interface Asked {
+  readonly answer: Answer;
+  /** How the study stands in the call: whole, or cut to one horse. */
+  readonly given: string;
+}
 
-function answerOf(name: string, study: Study): Answer | null {
+/** The answer about the whole study, else about the first horse of the records; null when neither gives one. */
+function answerOf(name: string, study: Study): Asked | null {
   const ask = (library as unknown as Record<string, unknown>)[name];
   if (typeof ask !== "function") return null;
-  for (const given of [study, ofOneHorse(study)]) {
+  const horseId = study.visits[0]?.horseId ?? "";
+  const ways: readonly [string, () => Study][] = [
+    ["study", () => study],
+    [`focusOn(study, { horseId: "${horseId}" })`, () => library.focusOn(study, { horseId })],
+  ];
+  for (const [given, cut] of ways) {
     try {
-      const answer = (ask as (study: Study) => unknown)(given);
-      if (typeof answer === "object" && answer !== null && "kind" in answer && answer.kind === "answer") return answer as Answer;
+      const answer = (ask as (study: Study) => unknown)(cut());
+      if (typeof answer === "object" && answer !== null && "kind" in answer && answer.kind === "answer")
+        return { answer: answer as Answer, given };
     } catch {
       // Asks for more than a study.
     }
@@ -45,9 +52,10 @@ export function galleryEntries(study: Study): GalleryEntry[] {
     const source = readFileSync(`${root}/src/answer/${name}.ts`, "utf8");
     const drawnBy = [...source.matchAll(/from "\.\.\/chart\/(\w+Chart)\.js"/g)].flatMap(([, chart]) => chart ?? []);
     if (drawnBy.length === 0) return [];
-    const answer = answerOf(name, study);
-    if (answer === null || answer.charts.length === 0) return [];
-    return [{ call: `await show(${name}(study));`, question: answer.question, drawnBy, charts: answer.charts }];
+    const asked = answerOf(name, study);
+    if (asked === null || asked.answer.charts.length === 0) return [];
+    const { answer, given } = asked;
+    return [{ call: `await show(${name}(${given}));`, question: answer.question, drawnBy, charts: answer.charts }];
   });
 }
 
@@ -72,9 +80,9 @@ Every chart that an answer of the invented district in \`data-demo\` draws, with
 \`npm run docs\`. In a notebook each is live: point at a mark to see its numbers.
 
 \`\`\`ts
-import { ${[...calls, "readStudy", "show"].join(", ")} } from "underfoot";
+import { ${[...calls, "focusOn", "readStudy", "show"].sort().join(", ")} } from "underfoot";
 
-const study = await readStudy("data-demo");
+const study = await readStudy("../data-demo");
 \`\`\`
 
 ${entries.map(section).join("\n")}`;
