@@ -17,6 +17,7 @@ export type { Gauge } from "./study/Gauge.js";
 export type { GaugeDay } from "./study/GaugeDay.js";
 export type { HorseStay } from "./study/HorseStay.js";
 export type { Severity, Issue } from "./study/Issue.js";
+export type { NeedsAwait } from "./study/NeedsAwait.js";
 export type { OutlineFault } from "./study/OutlineFault.js";
 export type { OutlinePoint } from "./study/OutlinePoint.js";
 export type { PlanePoint } from "./study/PlanePoint.js";
@@ -485,6 +486,7 @@ export { yardChanges } from "./answer/yardChanges.js";
 export { yardHorses } from "./answer/yardHorses.js";
 
 // show: notebook output, pages, tables
+export type { ItemsInARow } from "./show/ItemsInARow.js";
 export type { Page, Made } from "./show/Page.js";
 export { dueEvents } from "./show/dueEvents.js";
 export { duePage } from "./show/duePage.js";
@@ -492,6 +494,7 @@ export { horsePage } from "./show/horsePage.js";
 export { reviewPage } from "./show/reviewPage.js";
 export { show } from "./show/show.js";
 export type { Displayable } from "./show/show.js";
+export { sideBySide } from "./show/sideBySide.js";
 export { toCalendar } from "./show/toCalendar.js";
 export type { CalendarEvent, CalendarOptions } from "./show/toCalendar.js";
 export { toCheckPage } from "./show/toCheckPage.js";
@@ -500,12 +503,14 @@ export { toCsv } from "./show/toCsv.js";
 export { toFrame } from "./show/toFrame.js";
 export type { Frame } from "./show/toFrame.js";
 export { toHtmlPage } from "./show/toHtmlPage.js";
+export { toParquet } from "./show/toParquet.js";
 export { toPng } from "./show/toPng.js";
 export type { PngOptions, Png } from "./show/toPng.js";
 export { toReportJson } from "./show/toReportJson.js";
 export { toReportText } from "./show/toReportText.js";
 export { toSvg } from "./show/toSvg.js";
 export type { SvgOptions } from "./show/toSvg.js";
+export { toTable } from "./show/toTable.js";
 export { toText } from "./show/toText.js";
 export { yardPage } from "./show/yardPage.js";
 

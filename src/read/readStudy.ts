@@ -5,6 +5,7 @@ import { fileTables } from "../study/fileTables.js";
 import type { FootVisit } from "../study/FootVisit.js";
 import type { GaugeDay } from "../study/GaugeDay.js";
 import type { HorseStay } from "../study/HorseStay.js";
+import type { NeedsAwait } from "../study/NeedsAwait.js";
 import type { OutlinePoint } from "../study/OutlinePoint.js";
 import type { Source } from "../study/Source.js";
 import type { TableKind } from "../study/TableKind.js";
@@ -67,7 +68,11 @@ const FARTHEST_AHEAD_MS = 14 * 3_600_000;
  *
  * @throws StudyError when the folder, `study.json` or a file as a whole cannot be used; the message says where, the hint what to do.
  */
-export async function readStudy(folder: string, options: ReadOptions = {}): Promise<Study> {
+export function readStudy(folder: string, options: ReadOptions = {}): NeedsAwait<Study> {
+  return readFolder(folder, options);
+}
+
+async function readFolder(folder: string, options: ReadOptions): Promise<Study> {
   const today = options.today ?? new Date(Date.now() + FARTHEST_AHEAD_MS).toISOString().slice(0, 10);
   if (dayNumber(today) === null) throw refusals.badToday(today);
   await checkFolder(folder);

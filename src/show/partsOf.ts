@@ -3,11 +3,12 @@ import type { Chart } from "../chart/Chart.js";
 import type { Table } from "../chart/Table.js";
 import type { DataReport } from "../study/DataReport.js";
 import type { Study } from "../study/Study.js";
+import type { ItemsInARow } from "./ItemsInARow.js";
 import { methodText } from "./methodText.js";
 import { reportTables } from "./reportTables.js";
 
-/** What can be shown: a whole answer, one of its charts or tables, a study or its data report, or words in Markdown. @private */
-export type Showable = Answer | NotEnoughData | Chart | Table | Study | DataReport | string;
+/** What can be shown: a whole answer, one of its charts or tables, a study or its data report, several of these in a row, or words in Markdown. @private */
+export type Showable = Answer | NotEnoughData | Chart | Table | Study | DataReport | ItemsInARow | string;
 
 /** A piece of what is shown, in reading order. */
 export type Part =
@@ -19,6 +20,7 @@ export type Part =
 /** Takes apart what is to be shown: question, answer in a sentence, charts, tables, cautions, method. */
 export function partsOf(item: Showable): Part[] {
   if (typeof item === "string") return [{ kind: "markdown", text: item }];
+  if ("kind" in item && item.kind === "side_by_side") return item.items.flatMap(partsOf);
   if ("kind" in item) return item.kind === "answer" ? answerParts(item) : lackParts(item);
   if ("spec" in item) return [{ kind: "chart", chart: item }];
   if ("caption" in item) return [{ kind: "table", table: item }];

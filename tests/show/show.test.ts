@@ -2,6 +2,8 @@ import { createRequire } from "node:module";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { MimeBundle } from "../../src/show/notebook/MimeBundle.js";
 import { show } from "../../src/show/show.js";
+import { toFrame } from "../../src/show/toFrame.js";
+import { StudyError } from "../../src/study/StudyError.js";
 import { studyOf } from "../study.js";
 import { answer, chart, longTable, nastyName, notEnough, report, table } from "./shown.js";
 
@@ -94,6 +96,54 @@ describe("in a cell", () => {
     const html = sent[0]!.data["text/html"] as string;
     expect(html).not.toMatch(/<(script|img|!--)/);
     expect(html.match(/&lt;script&gt;alert\(&quot;x&quot;\)/g)).toHaveLength(2);
+  });
+
+  test("rows become a table; of 10,000 the first 50 are shown, with the count", async () => {
+    await show(Array.from({ length: 10_000 }, (_, index) => ({ horseId: `horse ${index}`, thrushGrade: index % 4 })));
+    const html = sent[0]!.data["text/html"] as string;
+    expect(html.match(/<tr/g)).toHaveLength(51);
+    expect(html).toContain("The first 50 of 10000 rows.");
+    expect(JSON.stringify(sent).length).toBeLessThan(30_000);
+  });
+
+  test("a data frame becomes a table, its NaN missing", async () => {
+    await show(
+      await toFrame([
+        { horse: "Fern", angle: 50.5 },
+        { horse: "Moss", angle: null },
+      ]),
+    );
+    const html = sent[0]!.data["text/html"] as string;
+    expect(html).toContain("Data frame, 2 rows and 2 columns");
+    expect(html).toMatch(/Fern<\/th><td[^>]*>50\.5<\/td>/);
+    expect(html).toMatch(/Moss<\/th><td[^>]*>–<\/td>/);
+  });
+
+  test("what is still on its way is waited for", async () => {
+    await show(Promise.resolve(notEnough));
+    expect(sent[0]!.data["text/html"]).toContain("Not enough data.");
+  });
+
+  test.each([
+    [
+      "a function",
+      function thrushNow() {
+        return notEnough;
+      },
+      "the function thrushNow",
+      "Call it: thrushNow(study).",
+    ],
+    ["a number", 3, "was given 3", "Give an answer"],
+    ["nothing", undefined, "was given undefined", "Give an answer"],
+    ["a list of answers", [notEnough, answer], "a list of 2 things to show", "await show(...list)"],
+    ["a list of texts", ["Fern"], "a list that does not hold rows", "console.log(list)"],
+    ["one record", { horseId: "Fern" }, "an object with horseId", "await show([row])"],
+  ])("%s is refused with what to do", async (_, item, message, hint) => {
+    const refusal: unknown = await show(item as never).catch((fault: unknown) => fault);
+    expect(refusal).toBeInstanceOf(StudyError);
+    expect((refusal as StudyError).message).toContain(message);
+    expect((refusal as StudyError).hint).toContain(hint);
+    expect(sent).toEqual([]);
   });
 
   test("an object that knows how it is displayed is asked", async () => {

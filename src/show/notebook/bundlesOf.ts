@@ -3,6 +3,7 @@ import { partText } from "../text/partText.js";
 import { chartBundle } from "./chartBundle.js";
 import type { MimeBundle } from "./MimeBundle.js";
 import { partHtml } from "./partHtml.js";
+import { rowBundles } from "./rowBundles.js";
 
 const textWidth = 100;
 
@@ -11,6 +12,7 @@ const textWidth = 100;
  * between its charts. Words of the caller go as Markdown.
  */
 export async function bundlesOf(item: Showable): Promise<MimeBundle[]> {
+  if (typeof item === "object" && "kind" in item && item.kind === "side_by_side") return rowBundles(item);
   const bundles: MimeBundle[] = [];
   let words: Exclude<Part, { kind: "chart" }>[] = [];
   const flush = () => {
