@@ -1,4 +1,5 @@
 import { shapeByFootChart, type ShapeByFootRow, type UsualBand } from "../chart/shapeByFootChart.js";
+import type { Chart } from "../chart/Chart.js";
 import type { Table } from "../chart/Table.js";
 import { mostUsedStage } from "../derive/mostUsedStage.js";
 import { shapeDefinitions } from "../derive/shapeDefinitions.js";
@@ -55,7 +56,7 @@ export function usualShape(study: Study): Answer | NotEnoughData {
     question,
     sentence: `Nineteen in twenty feet of ${counted(horses, "grown horse")} of this herd lie in the bands below, each with its interval.${about}`,
     tables: [bandTable(shown, level), definitionsTable([...new Set(shown.map(({ measure }) => measure))])],
-    charts: index.length === 0 ? [] : [chartOfIndex(rows, index, taken)],
+    charts: drawn.flatMap((each) => chartOf(rows, shown, each, taken)),
     cautions: [
       "A band says what is usual in this herd, not what is sound: a herd may be usual and yet not well shod or trimmed.",
       "Foals and yearlings are left out: their feet are not small feet of grown horses.",
@@ -123,17 +124,35 @@ function bandTable(bands: readonly Band[], level: number): Table {
   };
 }
 
-function chartOfIndex(rows: readonly ShapeMeasureRow[], index: readonly Band[], taken: string) {
-  const bands = index.map(({ end, band }): UsualBand => {
+/** Measures that are drawn foot by foot: roundness, and the lean of the walls to one side. */
+const drawn = [
+  { measure: "shapeIndex", title: "Width over length of every foot", axis: "Width / length" },
+  {
+    measure: "wallAngleDifferenceDeg",
+    title: "Outer less inner wall angle of every foot",
+    axis: "Outer − inner wall, degrees",
+  },
+] as const;
+
+function chartOf(
+  rows: readonly ShapeMeasureRow[],
+  shown: readonly Band[],
+  { measure, title, axis }: (typeof drawn)[number],
+  taken: string,
+): Chart[] {
+  const bands = shown.flatMap(({ measure: of, end, band }): UsualBand[] => {
     const [lower, median, upper] = [percentileOf(band, 2.5), percentileOf(band, 50), percentileOf(band, 97.5)];
-    return { end, lower, median, upper };
+    return of === measure ? [{ end, lower, median, upper }] : [];
   });
-  const marks = rows.flatMap(({ measure, foot, horseId, value }): ShapeByFootRow[] =>
-    measure !== "shapeIndex" || foot === "F" || foot === "H" || foot === "U" ? [] : [{ horseId, foot, value }],
+  if (bands.length === 0) return [];
+  const marks = rows.flatMap(({ measure: of, foot, horseId, value }): ShapeByFootRow[] =>
+    of !== measure || foot === "F" || foot === "H" || foot === "U" ? [] : [{ horseId, foot, value }],
   );
-  return shapeByFootChart(marks, bands, {
-    title: "Width over length of every foot",
-    ...{ measure: "Width / length", digits: 2 },
-    taken: `${taken}; band: 2.5 to 97.5 percentile of this herd`,
-  });
+  const digits = shapeDefinitions[measure].digits;
+  return [
+    shapeByFootChart(marks, bands, {
+      ...{ title, measure: axis, digits },
+      taken: `${taken}; band: 2.5 to 97.5 percentile of this herd`,
+    }),
+  ];
 }

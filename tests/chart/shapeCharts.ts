@@ -1,4 +1,5 @@
 import type { Chart } from "../../src/chart/Chart.js";
+import { fourFeetChart, type FourFeetRow } from "../../src/chart/fourFeetChart.js";
 import { growthTimelineChart, type GrowthTimelineRow } from "../../src/chart/growthTimelineChart.js";
 import { meanOutlinesChart, type MeanOutlineRow } from "../../src/chart/meanOutlinesChart.js";
 import { type PairOverTimeRow, pairsOverTimeChart } from "../../src/chart/pairsOverTimeChart.js";
@@ -82,6 +83,19 @@ export const pairs: readonly PairOverTimeRow[] = [
 ];
 export const pairsOptions = { title: "Front pairs over time", unevenPairDeg: 5, taken: "after trimming" };
 
+const usual = { lower: 0.9, median: 1, upper: 1.1 };
+export const fourFeet: readonly FourFeetRow[] = [
+  { foot: "near fore", measure: "Shape index", value: 1.02, text: "1.02", ...usual },
+  { foot: "off fore", measure: "Shape index", value: 1.3, text: "1.30", ...usual },
+  { foot: "near hind", measure: "Shape index", value: 0.9, text: "0.90", ...usual },
+  { foot: "near hind", measure: "Toe-heel gap", value: -1, text: "−1.0°", lower: 1, median: 3, upper: 6 },
+];
+export const fourFeetOptions = {
+  title: "Four feet of Bess on 6 January 2026",
+  taken: "after trimming; band: 2.5 to 97.5 percentile of the other horses",
+  measures: ["Shape index", "Toe-heel gap"],
+};
+
 /** Every chart of shape and growth, and each with one row and with none. */
 export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["mean outlines", meanOutlinesChart(means, outlinesTaken)],
@@ -90,6 +104,9 @@ export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["toe shape", toeShapeChart(toes, toesTaken)],
   ["toe shape, one foot", toeShapeChart(toes.slice(0, 1), toesTaken)],
   ["toe shape, no foot", toeShapeChart([], toesTaken)],
+  ["four feet", fourFeetChart(fourFeet, fourFeetOptions)],
+  ["four feet, one measure", fourFeetChart(fourFeet.slice(0, 1), fourFeetOptions)],
+  ["four feet, none", fourFeetChart([], fourFeetOptions)],
   ["growth timeline", growthTimelineChart(timeline, timelineOptions)],
   ["growth timeline, one mark", growthTimelineChart(timeline.slice(1), timelineOptions)],
   ["growth timeline, no mark", growthTimelineChart([], timelineOptions)],
