@@ -12,6 +12,7 @@ import type { Study } from "../study/Study.js";
 import type { Yard } from "../study/Yard.js";
 import type { YardChange } from "../study/YardChange.js";
 import { tableSources } from "./mapping/tableSources.js";
+import { type ReadAgain, toldLate } from "./otherAnimals/toldLate.js";
 import { withoutOtherAnimals } from "./otherAnimals/withoutOtherAnimals.js";
 import { issueLog } from "./report/issueLog.js";
 import { messages } from "./report/messages.js";
@@ -75,6 +76,7 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   const { json, input: studyInput } = await readStudyJson(zod, folder);
   const log = issueLog();
   const inputs: InputFile[] = [studyInput];
+  const files: ReadAgain[] = [];
 
   const table = async <Row extends Source>(kind: TableKind, rule: RowRule<Row>): Promise<readonly Row[]> => {
     const entry = tableOf(kind);
@@ -87,11 +89,12 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
         }
         continue;
       }
-      const { records, input } = await readTable<Row>(
-        zod,
-        { path, source, kind, row: entry.row, rule, setAside: options.setAside },
-        log,
-      );
+      const file = { path, source, kind, row: entry.row };
+      const { records, input } = await readTable<Row>(zod, { ...file, rule, setAside: options.setAside }, log);
+      files.push({
+        file: source.file,
+        again: (rule, setAside) => readTable<Source>(zod, { ...file, rule, setAside }, issueLog()),
+      });
       inputs.push(input);
       // A million records are no arguments of one call.
       if (all.length === 0) all = records;
@@ -132,7 +135,7 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
   const rowsRead = visitFiles.reduce((sum, input) => sum + input.rowsRead, 0);
   const flow = ofVisits.tally.flow({ read: rowsRead, accepted: visits.length, setAside: rowsRead - visits.length }, knownHorses);
   const report = { inputs, flow, counts: log.counts(), issues: log.issues(fileOrder) };
-  return withoutOtherAnimals({
+  const read: Study = {
     name: json.name,
     settings,
     visits,
@@ -143,7 +146,10 @@ export async function readStudy(folder: string, options: ReadOptions = {}): Prom
     ...(gauges.length > 0 && { gauges }),
     outlines,
     report,
-  });
+  };
+  const study = withoutOtherAnimals(read);
+  if (options.setAside !== undefined && study !== read) await toldLate(read, study, files, options.setAside);
+  return study;
 }
 
 async function checkFolder(folder: string): Promise<void> {
