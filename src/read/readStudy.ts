@@ -13,6 +13,7 @@ import type { Study } from "../study/Study.js";
 import type { Yard } from "../study/Yard.js";
 import type { YardChange } from "../study/YardChange.js";
 import { tableSources } from "./mapping/tableSources.js";
+import { type ReadAgain, toldLate } from "./otherAnimals/toldLate.js";
 import { withoutOtherAnimals } from "./otherAnimals/withoutOtherAnimals.js";
 import { issueLog } from "./report/issueLog.js";
 import { messages } from "./report/messages.js";
@@ -80,6 +81,7 @@ async function readFolder(folder: string, options: ReadOptions): Promise<Study> 
   const { json, input: studyInput } = await readStudyJson(zod, folder);
   const log = issueLog();
   const inputs: InputFile[] = [studyInput];
+  const files: ReadAgain[] = [];
 
   const table = async <Row extends Source>(kind: TableKind, rule: RowRule<Row>): Promise<readonly Row[]> => {
     const entry = tableOf(kind);
@@ -92,11 +94,12 @@ async function readFolder(folder: string, options: ReadOptions): Promise<Study> 
         }
         continue;
       }
-      const { records, input } = await readTable<Row>(
-        zod,
-        { path, source, kind, row: entry.row, rule, setAside: options.setAside },
-        log,
-      );
+      const file = { path, source, kind, row: entry.row };
+      const { records, input } = await readTable<Row>(zod, { ...file, rule, setAside: options.setAside }, log);
+      files.push({
+        file: source.file,
+        again: (rule, setAside) => readTable<Source>(zod, { ...file, rule, setAside }, issueLog()),
+      });
       inputs.push(input);
       // A million records are no arguments of one call.
       if (all.length === 0) all = records;
@@ -137,7 +140,7 @@ async function readFolder(folder: string, options: ReadOptions): Promise<Study> 
   const rowsRead = visitFiles.reduce((sum, input) => sum + input.rowsRead, 0);
   const flow = ofVisits.tally.flow({ read: rowsRead, accepted: visits.length, setAside: rowsRead - visits.length }, knownHorses);
   const report = { inputs, flow, counts: log.counts(), issues: log.issues(fileOrder) };
-  return withoutOtherAnimals({
+  const read: Study = {
     name: json.name,
     settings,
     visits,
@@ -148,7 +151,10 @@ async function readFolder(folder: string, options: ReadOptions): Promise<Study> 
     ...(gauges.length > 0 && { gauges }),
     outlines,
     report,
-  });
+  };
+  const study = withoutOtherAnimals(read);
+  if (options.setAside !== undefined && study !== read) await toldLate(read, study, files, options.setAside);
+  return study;
 }
 
 async function checkFolder(folder: string): Promise<void> {

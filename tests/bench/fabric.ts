@@ -12,10 +12,11 @@ export async function fabric(): Promise<object> {
   for (let copy = 0; copy < copies; copy++) {
     const own = (name: string) => `${name} ${String(copy)}`;
     for (const row of demo.visits) {
-      // Otherwise every horse would be thirteen horses with the same measures.
+      // Otherwise every horse would be many horses with the same measures: 221 copies differ in one of the two.
       const hoofWidthMm = row.hoofWidthMm === null ? null : row.hoofWidthMm + (copy % 13);
+      const toeLengthMm = row.toeLengthMm === null ? null : row.toeLengthMm + (copy % 17);
       const observerId = row.observerId === null ? null : `${row.observerId} ${String(copy % 50)}`;
-      visits.push({ ...row, horseId: own(row.horseId), observerId, hoofWidthMm, line: visits.length + 2 });
+      visits.push({ ...row, horseId: own(row.horseId), observerId, hoofWidthMm, toeLengthMm, line: visits.length + 2 });
     }
     for (const stay of demo.horses) horses.push({ ...stay, horseId: own(stay.horseId), yardId: own(stay.yardId ?? "") });
     for (const yard of demo.yards) yards.push({ ...yard, yardId: own(yard.yardId) });

@@ -32,7 +32,7 @@ export function sameRowsTwoHorses({ visits }: Pick<Study, "visits">, table: Foot
   const { sets, values } = table;
   const days = grouped(sets.keys(), (place) => `${sets[place]?.visitDate ?? ""}\n${sets[place]?.stage ?? ""}`);
   const compared = [...days.values()].reduce((sum, day) => sum + (day.length * (day.length - 1)) / 2, 0);
-  const found: { readonly a: number; readonly b: number; readonly feet: readonly number[] }[] = [];
+  const found = new Map<string, { readonly a: number; readonly b: number; readonly feet: number[] }>();
   for (const day of days.values()) {
     const places = day.flatMap((place) => standingFeet.map((_, foot) => place * standingFeet.length + foot));
     const measured = places.filter((at) => measuresAt(values, at) >= FEWEST_MEASURES);
@@ -43,15 +43,15 @@ export function sameRowsTwoHorses({ visits }: Pick<Study, "visits">, table: Foot
         const foot = at % standingFeet.length;
         if (first % standingFeet.length !== foot || sets[a]?.horseId === sets[b]?.horseId) continue;
         if (!sameMeasures(values, first, at)) continue;
-        const pair = found.find((each) => each.a === a && each.b === b);
-        if (pair === undefined) found.push({ a, b, feet: [foot] });
-        else found[found.indexOf(pair)] = { ...pair, feet: [...pair.feet, foot] };
+        const pair = found.get(`${a} ${b}`);
+        if (pair === undefined) found.set(`${a} ${b}`, { a, b, feet: [foot] });
+        else pair.feet.push(foot);
       }
     }
   }
-  if (found.length === 0) return [];
+  if (found.size === 0) return [];
   const agreements = fabricMeasures.map((_, measure) => agreementOf(values, measure));
-  return found.flatMap(({ a, b, feet }) => {
+  return [...found.values()].flatMap(({ a, b, feet }) => {
     const logs = feet.flatMap((foot) =>
       agreements.map((chance, measure) => {
         const value = values[(a * standingFeet.length + foot) * MEASURES + measure] ?? NaN;

@@ -35,7 +35,7 @@ interface Told {
  * would change its sign; how much better that fits is a log-likelihood gap, from the ten measures with the spread of the herd, the horn
  * colour, the shoe, and an abscess track, which moves down its own foot. Gaps of measures are divided by how much they scatter beyond
  * independence (`flipInflation`). A swap is told from the gap of `swapLimit` on, for all sets and swaps that are looked for, if 4 of it are
- * left without its most telling part; of several the best.
+ * left without its most telling part, where measures that change together on one foot, as width and wall angles do with a flare, are one part; of several the best.
  *
  * Missing: feet without a history, or alike in everything, cannot be judged and raise nothing.
  *

@@ -16,4 +16,6 @@ export interface ShapeColumn {
   readonly unit: "mm" | "deg";
   /** To what step it is usually read. */
   readonly step: number;
+  /** What changes together on one foot, as width and wall angle do with a flare. */
+  readonly moves: "wall" | "toe" | "heel" | "frog";
 }

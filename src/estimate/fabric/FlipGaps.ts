@@ -4,6 +4,6 @@ export interface FlipGaps {
   readonly gap: readonly number[];
   /** Variance the gap has, whether swapped or not; its mean is half of it, below 0 when nothing was swapped. 0: nothing can be told. */
   readonly information: readonly number[];
-  /** The most telling measure's part of the gap, at least 0. */
+  /** The part of the most telling measure, or group of measures, of the gap, at least 0. */
   readonly best: readonly number[];
 }

@@ -46,11 +46,17 @@ test("a narrow distribution about a multiple of five is no heap: as many lie one
   expect(heapedDigits({ visits })).toEqual([]);
 });
 
-test("thirty-nine readings are too few", () => {
+test("thirty-nine readings are too few, and so are seven horses", () => {
   const visits = (count: number) =>
     Array.from({ length: count }, (_, at) =>
       footVisit({ horseId: `H${String(at)}`, line: at + 2, toeAngleDeg: at % 2 === 0 ? 50 : 55 }),
     );
   expect(heapedDigits({ visits: visits(39) })).toEqual([]);
+  const ofSeven = visits(60).map((row, at) => ({
+    ...row,
+    horseId: `H${String(at % 7)}`,
+    visitDate: `2025-01-${String(10 + Math.floor(at / 7))}`,
+  }));
+  expect(heapedDigits({ visits: ofSeven })).toEqual([]);
   expect(heapedDigits({ visits: visits(40) })).toHaveLength(1);
 });

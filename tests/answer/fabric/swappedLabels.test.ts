@@ -47,6 +47,27 @@ test("one measure alone is no exchange: only the widths of two feet changed plac
     atHorse(row) ? { ...row, hoofWidthMm: widths.get(other[row.foot] ?? row.foot) ?? null } : row,
   );
   expect(swappedLabels(study)).toEqual([]);
+  // Nor when nothing else was measured that could speak against it.
+  const measured = ({ hoofWidthMm, ...row }: FootVisit) => {
+    const none = { hoofLengthMm: null, toeLengthMm: null, heelHeightMm: null, toeAngleDeg: null, heelAngleDeg: null };
+    return {
+      ...row,
+      ...none,
+      frogWidthMm: null,
+      frogLengthMm: null,
+      medialWallAngleDeg: null,
+      lateralWallAngleDeg: null,
+      hoofWidthMm,
+    };
+  };
+  // Its near fore is 20 mm wider than that of others, so that the widths alone would be plain enough.
+  const wide = edited(relabelled({ LF: "LH", LH: "LF" }), (row) => {
+    const nearFore = row.foot === (row.visitDate === day ? "LH" : "LF");
+    return row.horseId === "Horse 3" && nearFore ? { ...row, hoofWidthMm: (row.hoofWidthMm ?? 0) + 20 } : row;
+  });
+  expect(codes(wide)).toEqual([["ends_swapped", true]]);
+  const bare = edited(wide, (row) => (atHorse(row) ? measured(row) : row));
+  expect(swappedLabels(bare)).toEqual([]);
 });
 
 test("two days are no history: nobody could say which of them is wrong", () => {

@@ -25,14 +25,15 @@ export function labelEvidence(table: FootTable, pair: FootPair, seen: FootLooks)
   const spreads = fabricMeasures.map(({ step }, column) =>
     spreadOf(sample, column, { ...(mirrored && { mean: 0 }), least: (2 * step ** 2) / 12 }),
   );
-  const inflation = flipInflation(signFlips(sample, fromOtherDays(sample, spreads, fewestDays)));
+  const groups = fabricMeasures.map(({ moves }) => ["wall", "toe", "heel", "frog"].indexOf(moves));
+  const inflation = flipInflation(signFlips(sample, fromOtherDays(sample, spreads, fewestDays), groups));
   const gap = new Float64Array(table.sets.length);
   const best = new Float64Array(table.sets.length);
   const judgeable = new Uint8Array(table.sets.length);
   for (let horse = 0; horse + 1 < table.starts.length; horse++) {
     const from = table.starts[horse] ?? 0;
     const readings = pairReadings(table, pair, [horse]);
-    const flips = signFlips(readings, fromOtherDays(readings, spreads, fewestDays));
+    const flips = signFlips(readings, fromOtherDays(readings, spreads, fewestDays), groups);
     flips.gap.forEach((of, at) => {
       gap[from + at] = of / inflation;
       best[from + at] = (flips.best[at] ?? 0) / inflation;
