@@ -29,7 +29,7 @@ export function intervalLength(study: Study): Answer | NotEnoughData {
       level,
     } as const;
     const adjust = [{ season: "visitDate" }, { column: "end", reference: "fore" }] as const;
-    const held = kind === "bare" || new Set(own.map((row) => row.end)).size > 1 ? adjust : adjust.slice(0, 1);
+    const held = new Set(own.map((row) => row.end)).size > 1 ? adjust : adjust.slice(0, 1);
     return { kind, horses, make: () => effectOfExposure({ ...model, adjust: held, method: "gee" }, { name: `${kind} feet` }) };
   });
   const enough = parts.filter(({ horses }) => horses >= minimumHorses);
