@@ -2,6 +2,7 @@ import { demo } from "./demo.js";
 import { gee } from "./gee.js";
 import { libraryImport } from "./libraryImport.js";
 import { nestedLogistic } from "./nestedLogistic.js";
+import { notebookSpeed } from "./notebookSpeed.js";
 import { outlines } from "./outlines.js";
 import { readMillion } from "./readMillion.js";
 
@@ -15,6 +16,9 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   libraryImport: () => {
     print(libraryImport());
+  },
+  notebookSpeed: async () => {
+    print(await notebookSpeed());
   },
   readMillion: async () => {
     print(await readMillion());
