@@ -4,6 +4,7 @@ import { gee } from "./gee.js";
 import { libraryImport } from "./libraryImport.js";
 import { nestedLogistic } from "./nestedLogistic.js";
 import { longMutations } from "./longMutations.js";
+import { notebookSpeed } from "./notebookSpeed.js";
 import { outlines } from "./outlines.js";
 import { readMillion } from "./readMillion.js";
 
@@ -20,6 +21,8 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   fabric: async () => {
     print(await fabric());
+  notebookSpeed: async () => {
+    print(await notebookSpeed());
   },
   readMillion: async () => {
     print(await readMillion());

@@ -9,7 +9,7 @@ vi.setConfig({ testTimeout: 60_000, hookTimeout: 90_000 });
 let kernel: KernelTalk;
 beforeAll(async () => {
   kernel = await kernelTalk();
-  const first = 'import { prevalence, readStudy, show, thrushNow, withSettings } from "underfoot";\nconst study = await readStudy("../data-demo");';
+  const first = 'import { focusOn, prevalence, readStudy, show, thrushNow, withSettings } from "underfoot";\nconst study = await readStudy("../data-demo");';
   expect(await kernel.run(first)).toEqual({ ok: true, said: "" });
 });
 afterAll(() => kernel.close());
@@ -52,6 +52,7 @@ test.each([
   ["a misspelt setting that comes from elsewhere", 'withSettings(study, JSON.parse(\'{ "caseGarde": 2 }\'))', "The settings are caseGrade, level"],
   ["a missing await", 'const later = readStudy("../data-demo"); later.visits.length', "on type 'NeedsAwait<Study>'"],
   ["a missing await, handed on", 'thrushNow(readStudy("../data-demo"))', "Argument of type 'NeedsAwait<Study>'"],
+  ["a horse that does not exist", 'focusOn(study, { horseId: "Popy" })', "Did you mean Poppy?"],
   ["a folder that is not there", 'await readStudy("../my-yards")', "my-yards"],
   ["a function that was not called", "await show(JSON.parse as any)", "Call it: parse(study)."],
 ])("%s", async (_, code, words) => {
