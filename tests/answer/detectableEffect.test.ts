@@ -19,5 +19,5 @@ test("too few horses to know how alike feet are", () => {
   const study = seasonHerd();
   const few = { ...study, visits: study.visits.filter(({ horseId }) => horseId < "yard 10") };
   const reply = detectableEffect(few);
-  expect(reply.kind === "not_enough_data" && reply.reason.includes('horses at known yards')).toBe(true);
+  expect(reply.kind === "not_enough_data" && reply.reason.includes("horses at known yards")).toBe(true);
 });

@@ -21,6 +21,7 @@ const benchmarks: Readonly<Record<string, () => unknown>> = {
   },
   fabric: async () => {
     print(await fabric());
+  },
   notebookSpeed: async () => {
     print(await notebookSpeed());
   },

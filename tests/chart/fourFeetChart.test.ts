@@ -24,5 +24,7 @@ test("what lies outside, in words", () => {
   expect(fourFeetChart(fourFeet, fourFeetOptions).reading).toBe(
     "Outside the bands of this herd: off fore, shape index 1.30; near hind, toe-heel gap −1.0°.",
   );
-  expect(fourFeetChart(fourFeet.slice(0, 1), fourFeetOptions).reading).toBe("Every measure drawn, 1 in all, lies in the band of this herd.");
+  expect(fourFeetChart(fourFeet.slice(0, 1), fourFeetOptions).reading).toBe(
+    "Every measure drawn, 1 in all, lies in the band of this herd.",
+  );
 });
