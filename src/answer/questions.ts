@@ -7,6 +7,7 @@ import { feetSeen } from "./feetSeen.js";
 import { focusOn } from "./focusOn.js";
 import { forTheVet } from "./forTheVet.js";
 import { frontAndHind } from "./frontAndHind.js";
+import { gapsAndGrades } from "./gapsAndGrades.js";
 import { hindsOrFronts } from "./hindsOrFronts.js";
 import { horseHistory } from "./horseHistory.js";
 import { horsesToWatch } from "./horsesToWatch.js";
@@ -78,6 +79,7 @@ export const questions: readonly Question[] = [
   of("researcher", "thrush-after-rain", thrushAfterRain),
   of("researcher", "where-it-varies", whereItVaries),
   of("researcher", "observers-agreeing", observersAgreeing),
+  of("researcher", "gaps-and-grades", gapsAndGrades),
   of("researcher", "missing-feet", missingFeet),
   of("researcher", "usual-shape", usualShape),
   of("researcher", "front-and-hind-by-type", frontAndHindByType),

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import type { Answer, NotEnoughData } from "../../src/answer/Answer.js";
+import { gapsAndGrades } from "../../src/answer/gapsAndGrades.js";
 import { horsesToWatch } from "../../src/answer/horsesToWatch.js";
 import { keepingTheInterval } from "../../src/answer/keepingTheInterval.js";
 import { observersAgreeing } from "../../src/answer/observersAgreeing.js";
@@ -52,4 +53,9 @@ test("the spread between horses and the second observer's leaning are found with
 test("yards whose planted effects are small beside the spread of their horses are not set apart", () => {
   const answer = yardsAndGround(study);
   expect(answer.kind === "answer" && answer.sentence).toMatch(/^No yard can be told from the mean/);
+});
+
+test("visits made to come sooner after a bad grade are found to", () => {
+  const answer = gapsAndGrades(study);
+  expect(answer.kind === "answer" && answer.sentence).toMatch(/^Visits came sooner after one with thrush: /);
 });
