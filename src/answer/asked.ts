@@ -31,6 +31,14 @@ const words = {
   "gaps-and-grades": "Do gaps between visits go with the last grade, and does that move the prevalence?",
   "missing-feet": "How far could feet that were not graded move the prevalence?",
   "shape-and-size": "Do fore and hind feet differ in shape once horse and size are allowed for?",
+  "growth-of-the-wall": "How fast do the walls of this herd grow, by season, age and horse?",
+  "toe-by-the-date": "How much toe may each foot have gained by its planned date?",
+  "shape-past-threshold": "Which feet are past a threshold of shape, and whose threshold is it?",
+  "usual-shape": "What shape of foot is usual in this herd?",
+  "front-and-hind-by-type": "How much do front and hind feet differ, by type of horse and by age?",
+  "outlines-front-and-hind": "How does the outline of front feet differ from that of hind feet?",
+  "front-or-hind": "Is this a front or a hind foot, going by its shape?",
+  "shape-repeated": "How well are measures of shape repeated, and what change is more than reading error?",
   rebuild: "What is needed to make every number again?",
 } as const;
 

@@ -7,13 +7,14 @@ import { type MeanInterval, meanInterval } from "../estimate/meanInterval.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
+import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
 import { percentage } from "./words/percentage.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "front-and-hind-by-type";
-const question = "How much do front and hind feet differ, by type of horse and by age?";
+const { id, question } = asked("front-and-hind-by-type");
 const measures = Object.keys(shapeDefinitions) as ShapeMeasure[];
 
 /** One value a horse: mean of its fore feet less mean of its hind feet, over the days both were measured. */
@@ -39,7 +40,7 @@ export function frontAndHindByType(study: Study): Answer | NotEnoughData {
   const index = horses.filter(({ measure }) => measure === "shapeIndex");
   const whole = all.find(({ measure }) => measure === "shapeIndex");
   if (whole === undefined || whole.horses < minimumHorses) {
-    const reason = `${counted(whole?.horses ?? 0, "horse has", "horses have")} width and length of both front and hind feet at one stage; fewer than ${minimumHorses} give no comparison.`;
+    const reason = `${capital(counted(whole?.horses ?? 0, "horse has", "horses have"))} width and length of both front and hind feet at one stage; fewer than ${minimumHorses} give no comparison.`;
     return { kind: "not_enough_data", id, question, reason };
   }
   const parted = (of: (row: HorseContrast) => string) =>

@@ -7,6 +7,7 @@ import { frontOrHind } from "../estimate/frontOrHind.js";
 import type { ClassificationTable } from "../estimate/ClassificationTable.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { howSure } from "./words/howSure.js";
@@ -14,8 +15,7 @@ import { listed } from "./words/listed.js";
 import { percentage } from "./words/percentage.js";
 import { shortDate } from "./words/shortDate.js";
 
-const id = "front-or-hind";
-const question = "Is this a front or a hind foot, going by its shape?";
+const { id, question } = asked("front-or-hind");
 const terms = ["shapeIndex", "toeTaper", "widestFromToe", "circularity"];
 /** A label is pointed out when its own chance is below this. */
 const DOUBTFUL = 0.05;

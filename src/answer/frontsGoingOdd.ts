@@ -10,14 +10,14 @@ import { minimumDetectableOf } from "../estimate/minimumDetectableOf.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { counted } from "./words/counted.js";
 import { listed } from "./words/listed.js";
 import { shortDate } from "./words/shortDate.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "fronts-going-odd";
-const question = "Which pairs of front feet are uneven, or growing apart?";
+const { id, question } = asked("fronts-going-odd");
 /** Pairs that are drawn: the most uneven ones. */
 const DRAWN = 6;
 

@@ -3,12 +3,12 @@ import { markGrowth } from "../derive/markGrowth.js";
 import { type GroupGrowth, type HerdGrowth, herdGrowth } from "../estimate/herdGrowth.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { publishedGrowthTable } from "./publishedGrowthTable.js";
 import { counted } from "./words/counted.js";
 import { percentage } from "./words/percentage.js";
 
-const id = "growth-of-the-wall";
-const question = "How fast do the walls of this herd grow, by season, age and horse?";
+const { id, question } = asked("growth-of-the-wall");
 const DAYS_A_MONTH = 365.25 / 12;
 
 /** Growth from marks that were followed, pooled with a mixed model. Unit: a span between two sightings of one mark. */

@@ -6,6 +6,7 @@ import { type FootTrend, type FootTrends, footTrends } from "../estimate/footTre
 import { minimumDetectableOf } from "../estimate/minimumDetectableOf.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
@@ -13,8 +14,7 @@ import { listed } from "./words/listed.js";
 import { shortDate } from "./words/shortDate.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "heels-running-under";
-const question = "Whose heels are running under?";
+const { id, question } = asked("heels-running-under");
 
 /** Trend of the gap between toe and heel angle, foot by foot, held to the smallest detectable change. Unit: a foot. */
 export function heelsRunningUnder(study: Study): Answer | NotEnoughData {

@@ -8,14 +8,14 @@ import { type HerdGrowth, herdGrowth } from "../estimate/herdGrowth.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { publishedGrowthTable } from "./publishedGrowthTable.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { longDate } from "./words/longDate.js";
 import { shortDate } from "./words/shortDate.js";
 
-const id = "marks-on-the-wall";
-const question = "When did that ring or abscess track begin, give or take?";
+const { id, question } = asked("marks-on-the-wall");
 const feet = (["LF", "RF", "LH", "RH"] as const).map(footInWords);
 /** Horses with the most sightings get a drawing; asked of one horse it is that one. */
 const DRAWN = 2;

@@ -10,11 +10,12 @@ import { shapeDifference } from "../estimate/shapeDifference.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
+import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "outlines-front-and-hind";
-const question = "How does the outline of front feet differ from that of hind feet?";
+const { id, question } = asked("outlines-front-and-hind");
 const POINTS = 60;
 const measures = [
   ["shapeIndex", "Width over length", 3],
@@ -37,7 +38,7 @@ export function outlinesFrontAndHind(study: Study): Answer | NotEnoughData {
   const pairs = pairsOf(sound);
   const horses = new Set(pairs.map(({ cluster }) => cluster)).size;
   if (horses < minimumHorses) {
-    const reason = `${counted(horses, "horse has", "horses have")} a front and a hind foot of one side traced on one day at one stage; fewer than ${minimumHorses} give no comparison.`;
+    const reason = `${capital(counted(horses, "horse has", "horses have"))} a front and a hind foot of one side traced on one day at one stage; fewer than ${minimumHorses} give no comparison.`;
     return { kind: "not_enough_data", id, question, reason };
   }
   const tested = shapeDifference(pairs, { random: seededRandom("front and hind outlines") });
@@ -78,10 +79,6 @@ export function outlinesFrontAndHind(study: Study): Answer | NotEnoughData {
       links: ["shapeDifference", "meanOutlines", "describedOutlines", "meanInterval"],
     },
   };
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
 }
 
 function words(

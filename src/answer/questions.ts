@@ -15,6 +15,19 @@ import { keepingTheInterval } from "./keepingTheInterval.js";
 import { missingFeet } from "./missingFeet.js";
 import { newAndStandingThrush } from "./newAndStandingThrush.js";
 import { observersAgreeing } from "./observersAgreeing.js";
+import { toesBetweenVisits } from "./toesBetweenVisits.js";
+import { heelsRunningUnder } from "./heelsRunningUnder.js";
+import { frontsGoingOdd } from "./frontsGoingOdd.js";
+import { shapeByInterval } from "./shapeByInterval.js";
+import { marksOnTheWall } from "./marksOnTheWall.js";
+import { growthOfTheWall } from "./growthOfTheWall.js";
+import { toeByTheDate } from "./toeByTheDate.js";
+import { shapePastThreshold } from "./shapePastThreshold.js";
+import { usualShape } from "./usualShape.js";
+import { frontAndHindByType } from "./frontAndHindByType.js";
+import { outlinesFrontAndHind } from "./outlinesFrontAndHind.js";
+import { frontOrHindFoot } from "./frontOrHindFoot.js";
+import { shapeRepeated } from "./shapeRepeated.js";
 import { overTheDate } from "./overTheDate.js";
 import { prevalenceByLevel } from "./prevalenceByLevel.js";
 import type { Question, Reader } from "./Question.js";
@@ -41,6 +54,14 @@ export const questions: readonly Question[] = [
   of("farrier", "front-and-hind", frontAndHind),
   of("farrier", "shoes-staying-on", shoesStayingOn),
   of("farrier", "thrush-by-month", thrushByMonth),
+  of("farrier", "toes-between-visits", toesBetweenVisits),
+  of("farrier", "heels-running-under", heelsRunningUnder),
+  of("farrier", "fronts-going-odd", frontsGoingOdd),
+  of("farrier", "shape-by-interval", shapeByInterval),
+  of("farrier", "marks-on-the-wall", marksOnTheWall),
+  of("farrier", "growth-of-the-wall", growthOfTheWall),
+  of("farrier", "toe-by-the-date", toeByTheDate),
+  of("farrier", "shape-past-threshold", shapePastThreshold),
 
   of("yard manager", "for-the-vet", forTheVet),
   of("yard manager", "due-and-over", dueAndOver),
@@ -58,5 +79,10 @@ export const questions: readonly Question[] = [
   of("researcher", "where-it-varies", whereItVaries),
   of("researcher", "observers-agreeing", observersAgreeing),
   of("researcher", "missing-feet", missingFeet),
+  of("researcher", "usual-shape", usualShape),
+  of("researcher", "front-and-hind-by-type", frontAndHindByType),
+  of("researcher", "outlines-front-and-hind", outlinesFrontAndHind),
+  of("researcher", "front-or-hind", frontOrHindFoot),
+  of("researcher", "shape-repeated", shapeRepeated),
   of("researcher", "rebuild", rebuild),
 ];

@@ -7,11 +7,11 @@ import { meanInterval } from "../estimate/meanInterval.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { percentage } from "./words/percentage.js";
 
-const id = "shape-by-interval";
-const question = "Do horses on short intervals hold their shape better than those on long ones?";
+const { id, question } = asked("shape-by-interval");
 const findings = [
   ["flare", "flare"],
   ["crack", "crack"],

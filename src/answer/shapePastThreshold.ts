@@ -9,13 +9,13 @@ import { type UnevenPair, unevenPairs } from "../derive/unevenPairs.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { footInWords } from "./words/footInWords.js";
 import { shortDate } from "./words/shortDate.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "shape-past-threshold";
-const question = "Which feet are past a threshold of shape, and whose threshold is it?";
+const { id, question } = asked("shape-past-threshold");
 const names: Readonly<Record<ShapeFlag["flag"], string>> = {
   contracted: "narrow frog (contracted)",
   underrun: "low heel (underrun)",

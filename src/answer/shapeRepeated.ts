@@ -9,12 +9,13 @@ import { minimumDetectableChange } from "../estimate/minimumDetectableChange.js"
 import { standardErrorOfMeasurement } from "../estimate/standardErrorOfMeasurement.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
+import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
 import { percentage } from "./words/percentage.js";
 
-const id = "shape-repeated";
-const question = "How well are measures of shape repeated, and what change is more than reading error?";
+const { id, question } = asked("shape-repeated");
 /** Feet measured twice below which an error of measurement is hardly known. */
 const FEWEST_FEET = 10;
 const traced = [
@@ -31,7 +32,7 @@ export function shapeRepeated(study: Study): Answer | NotEnoughData {
   const found = shapeRepeatability(repeats, { level });
   const feet = Math.max(0, ...found.map((of) => of.feet));
   if (feet < FEWEST_FEET) {
-    const reason = `${counted(feet, "foot was", "feet were")} measured by two observers on one day; fewer than ${FEWEST_FEET} tell no error of measurement. Let two people measure the same feet before the trim, without seeing each other's readings.`;
+    const reason = `${capital(counted(feet, "foot was", "feet were"))} measured by two observers on one day; fewer than ${FEWEST_FEET} tell no error of measurement. Let two people measure the same feet before the trim, without seeing each other's readings.`;
     return { kind: "not_enough_data", id, question, reason };
   }
   const named = found.filter(({ measure }) => measure === "toeAngleDeg" || measure === "shapeIndex" || measure === "toeLengthMm");

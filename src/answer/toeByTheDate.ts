@@ -4,14 +4,14 @@ import { markGrowth } from "../derive/markGrowth.js";
 import { herdGrowth } from "../estimate/herdGrowth.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { publishedGrowthTable } from "./publishedGrowthTable.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { shortDate } from "./words/shortDate.js";
 
-const id = "toe-by-the-date";
-const question = "How much toe may each foot have gained by its planned date?";
+const { id, question } = asked("toe-by-the-date");
 
 /** Growth to be expected over the open interval of each foot, as a range. Unit: a foot with an open interval. */
 export function toeByTheDate(study: Study): Answer | NotEnoughData {

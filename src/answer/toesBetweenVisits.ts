@@ -6,12 +6,12 @@ import { herdGrowth } from "../estimate/herdGrowth.js";
 import { minimumDetectableOf } from "../estimate/minimumDetectableOf.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { counted } from "./words/counted.js";
 import { listed } from "./words/listed.js";
 
-const id = "toes-between-visits";
-const question = "Whose toes gain most from one trim to the next?";
+const { id, question } = asked("toes-between-visits");
 
 /** Toe length before a trim less that after the last one, by horse, shod and bare apart, beside growth of the wall. Unit: a foot between two trims. */
 export function toesBetweenVisits(study: Study): Answer | NotEnoughData {

@@ -9,13 +9,14 @@ import { shapeMeasures } from "../derive/shapeMeasures.js";
 import { type ReferenceBand, referenceBand } from "../estimate/referenceBand.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
+import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
 import { percentage } from "./words/percentage.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "usual-shape";
-const question = "What shape of foot is usual in this herd?";
+const { id, question } = asked("usual-shape");
 const measures = Object.keys(shapeDefinitions) as ShapeMeasure[];
 const ends = ["fore", "hind"] as const;
 
@@ -40,7 +41,7 @@ export function usualShape(study: Study): Answer | NotEnoughData {
   const index = shown.filter(({ measure }) => measure === "shapeIndex");
   if (shown.length === 0) {
     const horses = Math.max(0, ...bands.map((band) => band.horses));
-    const reason = `${counted(horses, "horse has", "horses have")} feet measured at one stage; fewer than ${minimumHorses} give no band.`;
+    const reason = `${capital(counted(horses, "horse has", "horses have"))} feet measured at one stage; fewer than ${minimumHorses} give no band.`;
     return { kind: "not_enough_data", id, question, reason };
   }
   const taken = `${stageInWords(stage)}, measured last`;

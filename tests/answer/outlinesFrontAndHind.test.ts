@@ -24,6 +24,6 @@ test("the same every time, whatever the order of the rows", () => {
 test("without pairs it cannot be said", () => {
   expect(outlinesFrontAndHind(studyOf())).toMatchObject({
     kind: "not_enough_data",
-    reason: expect.stringMatching(/^no horses have/) as string,
+    reason: expect.stringMatching(/^No horses have/) as string,
   });
 });
