@@ -476,6 +476,7 @@ export { frontAndHind } from "./answer/frontAndHind.js";
 export { frontAndHindByType } from "./answer/frontAndHindByType.js";
 export { frontOrHindFoot } from "./answer/frontOrHindFoot.js";
 export { frontsGoingOdd } from "./answer/frontsGoingOdd.js";
+export { gapsAndGrades } from "./answer/gapsAndGrades.js";
 export { generalCautions } from "./answer/generalCautions.js";
 export { growthOfTheWall } from "./answer/growthOfTheWall.js";
 export { heelsRunningUnder } from "./answer/heelsRunningUnder.js";

@@ -48,7 +48,7 @@ export function detectableEffect(study: Study, options: DetectableOptions = {}):
       refused: certain(found).refused,
     };
   });
-  const enough = lines.find(({ oddsRatio, power }) => oddsRatio > 1 && (power ?? 0) >= 0.8);
+  const enough = lines.find(({ oddsRatio, power }) => oddsRatio > 1 && power >= 0.8);
   const size = `${yards} yards, ${horsesPerYard.toFixed(1)} horses a yard, visits about every ${visitGapDays} days from ${from} to ${to}`;
   return {
     kind: "answer",
