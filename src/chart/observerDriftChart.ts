@@ -53,7 +53,7 @@ export function observerDriftChart(
   return chartOf({
     title,
     explained: [`Kappa with quadratic weights and ${interval} from horses drawn anew; n: feet scored by both.`],
-    reading: drawn.map(({ quarter, estimate, n }) => `${quarter} ${cellText(estimate, { digits: 2 })} (${n} feet)`).join("; "),
+    reading: `${drawn.map(({ quarter, estimate, n }) => `${quarter} ${cellText(estimate, { digits: 2 })} (${n} feet)`).join("; ")}.`,
     table,
     widthPx: Math.max(300, 80 * rows.length),
     body: {

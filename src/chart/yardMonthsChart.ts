@@ -33,7 +33,7 @@ export function yardMonthsChart(
       { name: "share", title: "Share of feet with thrush", percent: true },
       { name: "n", title: "of feet seen" },
     ],
-    rows: rows.map((row) => ({ ...row })),
+    rows: rows.map(({ yardId, month, rainMm, share, n }) => ({ yardId, month, rainMm, share, n })),
   };
   const yards = [...new Set(rows.map(({ yardId }) => yardId))].slice(0, shown);
   if (yards.length === 0) return emptyChart({ title, why: "No yard has a month with a graded frog.", table });
