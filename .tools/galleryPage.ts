@@ -27,13 +27,14 @@ function answerOf(name: string, study: Study): Asked | null {
   const ask = (library as unknown as Record<string, unknown>)[name];
   if (typeof ask !== "function") return null;
   const horseId = study.visits[0]?.horseId ?? "";
-  const ways: readonly [string, () => Study][] = [
-    ["study", () => study],
-    [`focusOn(study, { horseId: "${horseId}" })`, () => library.focusOn(study, { horseId })],
+  const ways: readonly [string, () => readonly unknown[]][] = [
+    ["study", () => [study]],
+    [`focusOn(study, { horseId: "${horseId}" })`, () => [library.focusOn(study, { horseId })]],
+    [`study, "${horseId}"`, () => [study, horseId]],
   ];
   for (const [given, cut] of ways) {
     try {
-      const answer = (ask as (study: Study) => unknown)(cut());
+      const answer = (ask as (...given: readonly unknown[]) => unknown)(...cut());
       if (typeof answer === "object" && answer !== null && "kind" in answer && answer.kind === "answer")
         return { answer: answer as Answer, given };
     } catch {
