@@ -22,6 +22,8 @@ import { oddsWords } from "./climate/oddsWords.js";
 import { pWords } from "./climate/pWords.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { certain } from "./climate/certain.js";
+import { points } from "./words/points.js";
+import { rounded } from "./words/rounded.js";
 
 const { id, question, notEnough } = asked("rain-effect");
 
@@ -41,6 +43,7 @@ export function rainEffect(study: Study): Answer | NotEnoughData {
   const at = Array.from({ length: 21 }, (_, place) => min + ((max - min) * place) / 20);
   const curve = whenPossible(() => prevalenceCurve(model, { at, between }));
   const words = exposureWords(primaryExposure);
+  const unit = words.endsWith("(mm)") ? " mm" : "";
   const tables = [
     effectTable(
       `Effect of ${words} on thrush (${caseWords(settings)})`,
@@ -58,13 +61,15 @@ export function rainEffect(study: Study): Answer | NotEnoughData {
     tables,
     charts: [
       forestChart(
-        effects.map((effect) => forestRow(effect, effect === primary)),
+        effects.map((effect) => forestRow(effect, effect === primary, unit)),
         {
-          title: "From crude to adjusted",
+          title: `From crude ${oddsAlone(certain(effects[0]))} to adjusted ${oddsAlone(primary)}`,
           ratioTitle: `Odds ratio of thrush`,
           level,
           unit: "feet at visits",
-          explained: [`Per ${stepWords(primaryExposure, exposurePer)}, or as the line says.`],
+          explained: [
+            `Per ${stepWords(primaryExposure, exposurePer)}, or as the line says. Crude lines take feet as independent and are too narrow.`,
+          ],
         },
       ),
       ...(typeof curve === "string"
@@ -74,7 +79,7 @@ export function rainEffect(study: Study): Answer | NotEnoughData {
               title:
                 typeof difference?.estimate !== "number"
                   ? "Prevalence over rain"
-                  : `Prevalence ${difference.estimate >= 0 ? "rises" : "falls"} by ${cellText(Math.abs(difference.estimate), { percent: true, digits: 1 })} of feet from ${between[0]} to ${between[1]}`,
+                  : `Share of feet with thrush: ${points(difference.estimate)} from ${between[0]} to ${between[1]}${unit}`,
               exposureTitle: words.slice(0, 1).toUpperCase() + words.slice(1),
               level,
               caseDefinition: caseWords(settings),
@@ -92,9 +97,22 @@ export function rainEffect(study: Study): Answer | NotEnoughData {
   };
 }
 
-function forestRow(effect: ExposureEffect, primary: boolean) {
-  const { name, contrast, estimate, lower, upper, n } = effect;
-  return { label: contrast.includes("against") ? `${name}: ${contrast}` : name, estimate, lower, upper, n, primary };
+function oddsAlone({ estimate }: ExposureEffect): string {
+  return estimate === null ? "(no estimate)" : rounded(estimate, 2);
+}
+
+function forestRow(effect: ExposureEffect, primary: boolean, unit: string) {
+  const { estimate, lower, upper, n } = effect;
+  return { label: labelOf(effect, unit), estimate, lower, upper, n, primary };
+}
+
+/** Short enough for the side of a chart; the table has the whole of it. */
+function labelOf({ name, contrast }: ExposureEffect, unit: string): string {
+  const short = name.replace(/, high against low$/, "").replace("monthOfYear", "month of the year");
+  const [, cut] = / above ([\d.]+) against /.exec(contrast) ?? [];
+  if (cut !== undefined) return `${short}: above ${Math.round(Number(cut))}${unit}`;
+  const [, to, from] = / ([\d.]+) against ([\d.]+)$/.exec(contrast) ?? [];
+  return to === undefined || from === undefined ? short : `${short}: ${to} against ${from}${unit}`;
 }
 
 /** Difference of prevalence and attributable fraction. */

@@ -6,7 +6,11 @@ import type { Answer, NotEnoughData } from "./Answer.js";
 import { caseWords } from "./caseWords.js";
 import { asked, climateSeed } from "./climate/asked.js";
 import { whenPossible } from "./climate/whenPossible.js";
+import { compared } from "./words/compared.js";
 import { counted } from "./words/counted.js";
+import { points } from "./words/points.js";
+import { pointsInterval } from "./words/pointsInterval.js";
+import { shortDate } from "./words/shortDate.js";
 
 const { id, question, notEnough } = asked("yard-changes");
 
@@ -43,7 +47,7 @@ export function yardChanges(study: Study): Answer | NotEnoughData {
     const drawn =
       bootstrap === null
         ? ""
-        : ` By resampling yards and horses ${(100 * bootstrap.lower).toFixed(1)} to ${(100 * bootstrap.upper).toFixed(1)} points, usually too narrow.`;
+        : ` By resampling yards and horses ${points(bootstrap.lower)} to ${points(bootstrap.upper)}, usually too narrow.`;
     return {
       ...base,
       estimate,
@@ -62,7 +66,7 @@ export function yardChanges(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `Of ${counted(lines.length, "dated change")} of yards, ${told.length === 0 ? "none can be judged: cannot tell" : `${told.length} can be set against yards that changed nothing`}.`,
+    sentence: `Of ${counted(lines.length, "dated change")} of yards, ${told.length === 0 ? "none can be judged: cannot tell" : `${told.length} can be set against yards that changed nothing`}.${told.map((line) => ` ${inWords(line, level)}`).join("")}`,
     tables: [
       {
         caption: `Change of prevalence (${caseWords(study.settings)}) at the yard less that at control yards, months matched`,
@@ -90,10 +94,28 @@ export function yardChanges(study: Study): Answer | NotEnoughData {
     ],
     method: {
       unit: "a foot at a visit",
-      n: rows.filter((row) => row.case !== null).length,
+      n: told.reduce((sum, { n }) => sum + (n ?? 0), 0),
       missing: rows.filter((row) => row.case === null).length,
       text: `Case: ${caseWords(study.settings)}. Prevalence after less before within each month of the year seen both before and after; the yard's less the mean of the control yards'; limits from the spread of the control yards.`,
       links: ["differenceInDifferences"],
     },
   };
+}
+
+function inWords(
+  line: {
+    readonly yardId: string;
+    readonly changedOn: string;
+    readonly estimate: number | null;
+    readonly lower: number | null;
+    readonly upper: number | null;
+  },
+  level: number,
+): string {
+  const which = compared(line, 0, {
+    above: "thrush rose more than at the others",
+    below: "thrush fell more than at the others",
+    unclear: "the change in thrush cannot be told apart from that of the others",
+  });
+  return `${line.yardId}, after ${shortDate(line.changedOn)}: ${which}, ${pointsInterval({ ...line, estimate: line.estimate ?? 0, level })}.`;
 }

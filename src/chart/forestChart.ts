@@ -66,7 +66,7 @@ export function forestChart(rows: readonly ForestRow[], options: ForestOptions):
   };
   const x = {
     type: "quantitative",
-    scale: { type: "log", nice: false },
+    scale: { type: "log", nice: false, padding: 10 },
     title: `${ratioTitle} (log scale)`,
     axis: { tickCount: 6, format: ".3~g" },
   };

@@ -13,7 +13,8 @@ test("a yard that goes clear on the day is found; a yard that changed is no cont
       : { ...row, thrushGrade: row.horseId.startsWith("yard 3 ") ? 2 : row.thrushGrade },
   );
   const study = { ...herd, visits, changes: [change("yard 3", "2024-01-10"), change("yard 5", "2024-01-10")] };
-  const { tables } = answered(yardChanges(study));
+  const { tables, sentence } = answered(yardChanges(study));
+  expect(sentence).toContain("yard 3, after 10 Jan 2024: thrush fell more than at the others, −");
   const [found] = tables[0]!.rows;
   expect(Number(found!["estimate"])).toBeLessThan(-0.7);
   expect(Number(found!["upper"])).toBeLessThan(0);
