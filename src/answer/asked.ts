@@ -15,7 +15,6 @@ const words = {
   "thrush-now": "What share of the horses had thrush at their last visit, and how sure is that?",
   "since-last-year": "Is it better or worse than in the same months a year ago?",
   "yards-and-ground": "Which yard, ground or bedding keeps turning up soft frogs?",
-  "after-heavy-rain": "How long after heavy rain do frogs go off?",
   "since-the-change": "Did the change we made go with fewer bad frogs?",
   "horses-to-watch": "Which horses should be looked at first when the ground goes soft?",
   "bad-visits-running": "Which horses had two bad visits running, or a finding for the vet?",
@@ -30,7 +29,6 @@ const words = {
   "observers-agreeing": "Do observers agree, and does that drift?",
   "gaps-and-grades": "Do gaps between visits go with the last grade, and does that move the prevalence?",
   "missing-feet": "How far could feet that were not graded move the prevalence?",
-  "shape-and-size": "Do fore and hind feet differ in shape once horse and size are allowed for?",
   "growth-of-the-wall": "How fast do the walls of this herd grow, by season, age and horse?",
   "toe-by-the-date": "How much toe may each foot have gained by its planned date?",
   "shape-past-threshold": "Which feet are past a threshold of shape, and whose threshold is it?",
@@ -40,6 +38,18 @@ const words = {
   "front-or-hind": "Is this a front or a hind foot, going by its shape?",
   "shape-repeated": "How well are measures of shape repeated, and what change is more than reading error?",
   rebuild: "What is needed to make every number again?",
+
+  "study-declaration": "What was declared before anything was estimated?",
+  "study-records": "Who is in the study, and what was lost on the way?",
+  "study-description": "How frequent is thrush, how often does it come and stay, and where?",
+  "study-exposure": "How wet was it before the visits, and is that more than the season?",
+  "rain-effect": "Does wet ground make frogs worse, by how much, and how sure is that?",
+  "rain-lag-and-shape": "How long after rain, in what shape, and does it hold for yards not looked at?",
+  "rain-sensitivity": "Would the answer survive other choices?",
+  "detectable-effect": "What effect could a study of this size find?",
+  "horn-colour": "Do light feet get thrush more than dark ones of the same horse?",
+  "interval-length": "Do feet on longer intervals get thrush more, shod and bare apart?",
+  "study-paper": "What goes into the paper?",
 } as const;
 
 /** Short name of a question, as used on the command line. */

@@ -31,6 +31,17 @@ import { frontOrHindFoot } from "./frontOrHindFoot.js";
 import { shapeRepeated } from "./shapeRepeated.js";
 import { overTheDate } from "./overTheDate.js";
 import { prevalenceByLevel } from "./prevalenceByLevel.js";
+import { yardChanges } from "./yardChanges.js";
+import { studyDeclaration } from "./studyDeclaration.js";
+import { studyRecords } from "./studyRecords.js";
+import { studyDescription } from "./studyDescription.js";
+import { studyExposure } from "./studyExposure.js";
+import { rainEffect } from "./rainEffect.js";
+import { rainLagAndShape } from "./rainLagAndShape.js";
+import { rainSensitivity } from "./rainSensitivity.js";
+import { detectableEffect } from "./detectableEffect.js";
+import { hornColour } from "./hornColour.js";
+import { intervalLength } from "./intervalLength.js";
 import type { Question, Reader } from "./Question.js";
 import { rebuild } from "./rebuild.js";
 import { shoesStayingOn } from "./shoesStayingOn.js";
@@ -68,6 +79,7 @@ export const questions: readonly Question[] = [
   of("yard manager", "due-and-over", dueAndOver),
   of("yard manager", "thrush-now", thrushNow),
   of("yard manager", "since-last-year", sinceLastYear),
+  of("yard manager", "since-the-change", yardChanges),
   of("yard manager", "bad-visits-running", badVisitsRunning),
   of("yard manager", "yards-and-ground", yardsAndGround),
   of("yard manager", "horses-to-watch", horsesToWatch),
@@ -86,5 +98,15 @@ export const questions: readonly Question[] = [
   of("researcher", "outlines-front-and-hind", outlinesFrontAndHind),
   of("researcher", "front-or-hind", frontOrHindFoot),
   of("researcher", "shape-repeated", shapeRepeated),
+  of("researcher", "study-declaration", studyDeclaration),
+  of("researcher", "study-records", studyRecords),
+  of("researcher", "study-description", studyDescription),
+  of("researcher", "study-exposure", studyExposure),
+  of("researcher", "rain-effect", rainEffect),
+  of("researcher", "rain-lag-and-shape", rainLagAndShape),
+  of("researcher", "rain-sensitivity", rainSensitivity),
+  of("researcher", "detectable-effect", detectableEffect),
+  of("researcher", "horn-colour", hornColour),
+  of("researcher", "interval-length", intervalLength),
   of("researcher", "rebuild", rebuild),
 ];

@@ -127,7 +127,7 @@ export function rainLagAndShape(study: Study): Answer | NotEnoughData {
       unit: "a foot at a visit, in its horse, in its yard",
       n: grid.find(({ primary }) => primary)?.n ?? 0,
       missing: rows.length - (grid.find(({ primary }) => primary)?.n ?? 0),
-      text: `Case: ${caseWords(settings)}. Estimating equations with what was declared held equal. ${typeof lags === "string" ? "" : lags.method}`.trim(),
+      text: `Case: ${caseWords(settings)}. Estimating equations with what was declared held equal.${typeof lags === "string" ? "" : ` ${lags.method}.`}`,
       links: ["exposureWindows", "holm", "lagProfile", "exposureShape", "heldOutPrediction", "naturalSpline"],
     },
   };

@@ -124,7 +124,7 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
       unit: "a foot at a visit, in its horse, in its yard",
       n: certain(list[0]).n ?? 0,
       missing: rows.length - (certain(list[0]).n ?? 0),
-      text: `Case: ${caseWords(settings)}. Sensitivity and specificity are stated, not estimated. ${certain(list[1]).method}`,
+      text: `Case: ${caseWords(settings)}. Sensitivity and specificity are stated, not estimated. ${certain(list[1]).method}.`,
       links: [
         "fitMisclassifiedLogistic",
         "missingBounds",

@@ -12,7 +12,7 @@ import { points } from "./words/points.js";
 import { pointsInterval } from "./words/pointsInterval.js";
 import { shortDate } from "./words/shortDate.js";
 
-const { id, question, notEnough } = asked("yard-changes");
+const { id, question, notEnough } = asked("since-the-change");
 
 /** Before and after each dated change of a yard against the yards that changed nothing, months matched. Unit: a foot at a visit. */
 export function yardChanges(study: Study): Answer | NotEnoughData {

@@ -11,7 +11,7 @@ test("methods from what was run, 22 items, no claim", () => {
   const replies = [studyDeclaration(study), yardChanges(study), hornColour(study)];
   const { tables, sentence } = answered(studyPaper(study, replies));
   const [methods, items] = tables;
-  expect(methods!.rows.map((row) => row["part"])).toEqual(["study-declaration", "horn-colour", "yard-changes"]);
+  expect(methods!.rows.map((row) => row["part"])).toEqual(["study-declaration", "horn-colour", "since-the-change"]);
   expect(methods!.rows.at(-1)!["text"]).toBe("Not done: No yard has a dated change.");
   expect(items!.rows).toHaveLength(22);
   expect(items!.rows.find((row) => row["item"] === "3")!["output"]).toBe("study-declaration");

@@ -1,4 +1,4 @@
-import type { ClimateQuestionId } from "./asked.js";
+import type { QuestionId } from "../asked.js";
 
 /** One item of STROBE-Vet beside what the output holds of it. */
 export interface StrobeItem {
@@ -9,7 +9,7 @@ export interface StrobeItem {
   readonly author: string;
 }
 
-type Row = readonly [item: string, topic: string, parts: readonly ClimateQuestionId[], author: string];
+type Row = readonly [item: string, topic: string, parts: readonly QuestionId[], author: string];
 
 // Topics in our own words after Sargeant JM et al. (2016) J Vet Intern Med 30:1887-1895.
 const rows: readonly Row[] = [
@@ -42,7 +42,7 @@ const rows: readonly Row[] = [
   [
     "17",
     "Other analyses",
-    ["rain-lag-and-shape", "rain-sensitivity", "yard-changes", "horn-colour", "interval-length"],
+    ["rain-lag-and-shape", "rain-sensitivity", "since-the-change", "horn-colour", "interval-length"],
     "which were planned",
   ],
   ["18", "Key results", [], "in words"],
