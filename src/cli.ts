@@ -89,6 +89,7 @@ program
   .description("write who is due and who is over, as a page, a CSV file and a calendar")
   .argument("<folder>", "study folder")
   .requiredOption("--out <folder>", "folder for the files")
+  .option("--yard <yard>", "only the horses of this yard; no other yard is named")
   .option("--as-of <date>", "day of the list, YYYY-MM-DD; that of the study when left out")
   .action(async (folder: string, options: DueOptions) => {
     process.exitCode = await dueFolder(folder, options, process);

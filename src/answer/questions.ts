@@ -11,7 +11,6 @@ import { gapsAndGrades } from "./gapsAndGrades.js";
 import { hindsOrFronts } from "./hindsOrFronts.js";
 import { horseHistory } from "./horseHistory.js";
 import { horsesToWatch } from "./horsesToWatch.js";
-import { intervalsKept } from "./intervalsKept.js";
 import { keepingTheInterval } from "./keepingTheInterval.js";
 import { missingFeet } from "./missingFeet.js";
 import { newAndStandingThrush } from "./newAndStandingThrush.js";
@@ -84,7 +83,6 @@ export const questions: readonly Question[] = [
   of("yard manager", "yards-and-ground", yardsAndGround),
   of("yard manager", "horses-to-watch", horsesToWatch),
   of("yard manager", "keeping-the-interval", keepingTheInterval),
-  of("yard manager", "intervals-kept", intervalsKept),
   { ...of("yard manager", "horse-history", horseHistory), needs: "horse" },
 
   of("researcher", "prevalence-by-level", prevalenceByLevel),
