@@ -144,8 +144,7 @@ function points(rows: readonly FunnelRow[], { unit, finding }: FunnelOptions): R
 /** Names at each place; groups of the same size and share lie on one point. */
 function labels(rows: readonly FunnelRow[]) {
   return [...grouped(rows, ({ n, estimate }) => `${n} ${estimate}`).values()].map((at) => ({
-    n: at[0]!.n,
-    estimate: at[0]!.estimate,
+    ...at[0],
     group: at.map(({ group }) => group).join(", "),
   }));
 }
