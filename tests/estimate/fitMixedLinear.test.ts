@@ -41,7 +41,10 @@ describe("sleep deprivation (lme4::sleepstudy) by lme4 1.1-31; REML criterion as
       [565.515271, 654.9410376, 32.6821976, 0.08132],
       1e-5,
     );
+    expectNear([ml.correlation!.estimate * ml.slope!.sd * ml.groups[0]!.sd], [11.0554145], 1e-5);
     expectNear(errors(ml), [6.63227642, 1.50223679], 1e-6);
+    // nlme 3.1 stops earlier and prints four decimals.
+    expectNear([fit.groups[0]!.sd ** 2, fit.slope!.sd ** 2], [612.0795, 35.0713], 2e-5);
   });
 
   test("intercept alone", () => {
@@ -113,6 +116,7 @@ describe("dyestuff (lme4 1.1-31): 6 batches of 5", () => {
     const [between, within] = [11271.5, 2451.25];
     expectNear(variances(fit), [(between - within) / 5, within], 1e-8);
     expectNear([...estimates(fit), ...errors(fit)], [1527.5, Math.sqrt(between / 30)], 1e-8);
+    expectNear([...variances(fit), ...errors(fit)], [1764.05, 2451.25, 19.3834119], 2e-8);
     expectNear([fit.criterion], [319.654276842342], 1e-9);
     // The F test of a balanced one-way layout has 5 degrees of freedom for the mean.
     expect(fit.coefficients[0]!.df).toBe(5);
