@@ -102,7 +102,7 @@ test("cbpp (lme4 1.1-31), cases among animals, by glm", () => {
   expectNear(errors(fit), [0.144919762429, 0.291467787719, 0.312881171641, 0.413056442968], 1e-6);
   // family = quasibinomial: errors times the root of the dispersion.
   expectNear(
-    errors(fit).map((se) => se * Math.sqrt(fit.dispersion)),
+    errors(fit).map((se) => se * Math.sqrt(fit.dispersion!)),
     [0.214469157787, 0.431348008763, 0.463038030456, 0.611289074431],
     1e-6,
   );
