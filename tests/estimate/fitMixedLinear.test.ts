@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fitLinear } from "../../src/estimate/fitLinear.js";
 import { fitMixedLinear, type MixedLinearFit, type MixedLinearOptions } from "../../src/estimate/fitMixedLinear.js";
+import { feet } from "./faultRows.js";
 import { expectNear, referenceFit, referenceNamed, referenceRows } from "./reference.js";
 
 const estimates = (fit: MixedLinearFit) => fit.coefficients.map(({ estimate }) => estimate);
@@ -363,6 +364,19 @@ describe("what cannot be fitted is refused in words", () => {
   test("a slope with two kinds of group, or that never varies within one", () => {
     refused({ groups: ["yard", "horse"], slope: { column: "x" } }, "out_of_range", /two kinds of group/);
     refused({ slope: { column: "byYard" } }, "no_variation", /"byYard" never varies within a group/);
+  });
+  test("a slope whose column is one wild value", () => {
+    for (const [x, place] of [
+      [1e6, 3],
+      [1e8, 17],
+    ] as const) {
+      const wild = feet().map((row, i) => (i === place ? { ...row, wet: x } : row));
+      const words = new RegExp(`Row ${place + 1} holds 10+ in column "wet", which dwarfs`);
+      for (const correlated of [true, false]) {
+        const slope = { column: "wet", correlated } as const;
+        refused({ rows: wild, outcome: "angle", terms: ["wet"], slope }, "not_converged", words);
+      }
+    }
   });
   test("too few groups for what changes only between them", () => {
     const terms = [{ column: "yard", reference: 0 }] as const;
