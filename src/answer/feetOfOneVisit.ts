@@ -8,14 +8,14 @@ import { referenceBand } from "../estimate/referenceBand.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { longDate } from "./words/longDate.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "feet-of-one-visit";
-const question = "How do the four feet of this horse stand beside the herd?";
+const { id, question } = asked("feet-of-one-visit");
 const measures: readonly ShapeMeasure[] = [
   "shapeIndex",
   "frogIndex",
