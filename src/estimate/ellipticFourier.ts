@@ -85,7 +85,8 @@ export function ellipticFourier(points: Points, options: FourierOptions = {}): E
 
 function normalisedBy(asked: FourierOptions["normalise"] = "none"): "none" | "ellipse" | FootLandmarks {
   if (typeof asked === "boolean") return asked ? "ellipse" : "none";
-  return typeof asked === "string" ? requireOneOf("normalise", asked, ["none", "ellipse"]) : asked;
+  if (typeof asked === "string") requireOneOf("normalise", asked, ["none", "ellipse"]);
+  return asked;
 }
 
 function harmonicsOf(table: Float64Array): readonly FourierHarmonic[] {
