@@ -85,8 +85,12 @@ describe.each(notebooks)("%s in JupyterLab", (name) => {
     const outputs = cells.flatMap((cell) => cell.outputs);
     expect(outputs.filter((output) => output.output_type === "error")).toEqual([]);
     expect(outputs.filter((output) => output.output_type === "stream" && output.name === "stderr")).toEqual([]);
-    const charts = outputs.filter((output) => output.output_type === "display_data" && vegaLite in output.data).length;
+    const specs = outputs.flatMap((output) => (output.output_type === "display_data" ? (output.data[vegaLite] ?? []) : []));
+    const charts = specs.length;
     expect(charts).toBeGreaterThan(0);
+    const fonts = specs.map((spec) => (spec as { config: { font: string } }).config.font);
+    // A list of families that is no CSS is passed over by a canvas, and with it size and weight.
+    expect(await page.evaluate((lists) => lists.filter((list) => !CSS.supports("font-family", list)), fonts)).toEqual([]);
     await looksRight(page, charts, name.replace(/\.ipynb$/, "-light"));
     const ofMonths = cells.filter(({ source }) => source.includes("show(thrushByMonth(")).length;
     expect(await pointedMonthsAreLit(page)).toBe(ofMonths);
