@@ -1,6 +1,7 @@
 /** Every question by its short name, in the words of the reader who asks it. */
 const words = {
   "feet-seen": "How many horses and feet did I see, and how many did I not get to see?",
+  "feet-long-unseen": "Which feet have gone longest without being looked at?",
   "over-the-date": "Which horses ran over their date, by how many days, and is it the same ones?",
   "new-and-standing-thrush": "Which frogs went off after a clear visit, and which never came clear?",
   "hinds-or-fronts": "Do hind feet get thrush more than front feet, and in which cleft?",

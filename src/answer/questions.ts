@@ -3,6 +3,7 @@ import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked, type QuestionId } from "./asked.js";
 import { badVisitsRunning } from "./badVisitsRunning.js";
 import { dueAndOver } from "./dueAndOver.js";
+import { feetLongUnseen } from "./feetLongUnseen.js";
 import { feetSeen } from "./feetSeen.js";
 import { focusOn } from "./focusOn.js";
 import { forTheVet } from "./forTheVet.js";
@@ -74,6 +75,7 @@ function feetBesideTheHerd(study: Study, { horseId, ...rest }: Focus = {}): Answ
 /** Every question that can be asked, by reader. */
 export const questions: readonly Question[] = [
   of("farrier", "feet-seen", feetSeen),
+  of("farrier", "feet-long-unseen", feetLongUnseen),
   of("farrier", "over-the-date", overTheDate),
   of("farrier", "new-and-standing-thrush", newAndStandingThrush),
   of("farrier", "hinds-or-fronts", hindsOrFronts),
