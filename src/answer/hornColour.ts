@@ -48,7 +48,7 @@ export function hornColour(study: Study): Answer | NotEnoughData {
           { name: "estimate", title: "Odds ratio", digits: 2 },
           { name: "lower", title: `${cellText(level, { percent: true })} interval, from`, digits: 2 },
           { name: "upper", title: "to", digits: 2 },
-          { name: "p", title: "p", digits: 4 },
+          { name: "p", title: "p", digits: 4, p: true },
           { name: "n", title: "Feet compared" },
           { name: "looks", title: "Visits with both outcomes" },
           { name: "horses", title: "Horses with both colours" },
