@@ -1,6 +1,6 @@
 import { asOfDate } from "../derive/asOfDate.js";
 import { stayAt } from "../derive/stayAt.js";
-import { nearestName } from "../read/report/nearestName.js";
+import { nearestName } from "../study/nearestName.js";
 import { dayNumber } from "../study/dayNumber.js";
 import { grouped } from "../study/grouped.js";
 import type { HorseStay } from "../study/HorseStay.js";

@@ -1,7 +1,9 @@
 import { clusterBootstrap, type BootstrapEstimate } from "./clusterBootstrap.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { mantelHaenszel } from "./mantelHaenszel.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
+import { requireFinding } from "./numeric/requireFinding.js";
 import type { TwoByTwo } from "./TwoByTwo.js";
 
 /** One observation of an exposure and a finding. */
@@ -43,7 +45,7 @@ export interface AttributableFraction {
  * without exposed or without unexposed.
  *
  * Errors: `empty` when no row is complete; `not_a_count`, `too_few` and `out_of_range` for replicates and level as in
- * `clusterBootstrap`.
+ * `clusterBootstrap`; `not_a_number` and `out_of_range` for a case or an exposure that is neither yes nor no.
  *
  * Source: Miettinen OS (1974) Am J Epidemiol 99:325-332.
  */
@@ -51,7 +53,10 @@ export function attributableFraction(
   rows: readonly ExposureRow[],
   options: { readonly random: RandomSource; readonly replicates?: number; readonly level?: number },
 ): AttributableFraction {
-  const complete = rows.filter((row) => row.case !== null && row.exposed !== null);
+  requireRows(rows);
+  const complete = rows
+    .filter((row) => row.case !== null && row.exposed !== null)
+    .map((row) => ({ ...row, case: requireFinding("case", row.case), exposed: requireFinding("exposure", row.exposed) }));
   if (complete.length === 0) {
     throw new EstimateError("empty", "No row has both the finding and the exposure.", "Give at least one complete row.");
   }

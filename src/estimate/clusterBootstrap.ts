@@ -4,6 +4,7 @@ import type { Interval } from "./Interval.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
 import { requireCount } from "./numeric/requireCount.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireRandom } from "./numeric/requireRandom.js";
 
 /** A statistic with limits from resampled clusters. */
 export interface BootstrapEstimate extends Interval {
@@ -26,7 +27,7 @@ export interface BootstrapEstimate extends Interval {
  *
  * Missing: `statistic` decides, and has to leave out nulls itself. Clusters without rows are left out.
  *
- * Errors: `empty` when no cluster has rows; `not_a_number` when the statistic gives no finite number; `not_a_count`; `too_few` for fewer than
+ * Errors: `empty` when no cluster has rows or nothing to draw with is given; `not_a_number` when the statistic gives no finite number; `not_a_count`; `too_few` for fewer than
  * 100 replicates; `out_of_range` for a level not between 0 and 1.
  *
  * Source: Davison AC, Hinkley DV (1997) Bootstrap Methods and their Application, sections 3.8 and 5.3.
@@ -36,7 +37,7 @@ export function clusterBootstrap<Row>(
   statistic: (rows: readonly Row[]) => number | null,
   options: { readonly random: RandomSource; readonly replicates?: number; readonly level?: number },
 ): BootstrapEstimate {
-  const { random } = options;
+  const random = requireRandom(options.random);
   const level = requireLevel(options.level ?? 0.95);
   const turns = requireCount("number of replicates", options.replicates ?? 2000);
   if (turns < 100) throw new EstimateError("too_few", `${turns} replicates are too few for limits.`, "Ask for 100 or more.");

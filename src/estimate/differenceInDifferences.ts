@@ -9,6 +9,7 @@ import type { RandomSource } from "./numeric/RandomSource.js";
 import { requireCount } from "./numeric/requireCount.js";
 import { requireFinding } from "./numeric/requireFinding.js";
 import { requireLevel } from "./numeric/requireLevel.js";
+import { requireRandom } from "./numeric/requireRandom.js";
 import { tQuantile } from "./numeric/tQuantile.js";
 
 /** A foot, or a horse, at one visit. */
@@ -89,7 +90,8 @@ export interface CannotTell {
  * Source: Donald SG, Lang K (2007) Rev Econ Stat 89:221-233 (few groups); Mantel-Haenszel weights for months.
  */
 export function differenceInDifferences(rows: readonly YardLook[], options: ChangeOptions): DifferenceInDifferences | CannotTell {
-  const { yardId, changedOn, random, washoutDays = 0, minimumMonths = 3, minimumControls = 3, minimumHorses = 3 } = options;
+  const { yardId, changedOn, washoutDays = 0, minimumMonths = 3, minimumControls = 3, minimumHorses = 3 } = options;
+  const random = requireRandom(options.random);
   const level = requireLevel(options.level ?? 0.95);
   const replicates = requireCount("number of replicates", options.replicates ?? 2000);
   requireRows(rows);

@@ -7,6 +7,7 @@ import { EstimateError } from "./EstimateError.js";
 import { chiSquareTest } from "./numeric/chiSquareTest.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
 import { requireCount } from "./numeric/requireCount.js";
+import { requireRandom } from "./numeric/requireRandom.js";
 import { pairedRatings } from "./pairedRatings.js";
 
 /** A foot scored by two observers on one day. */
@@ -70,7 +71,8 @@ export function observerDrift(
     readonly level?: number;
   },
 ): ObserverDrift {
-  const { random, categories = [0, 1, 2, 3], weights = "quadratic", level } = options;
+  const random = requireRandom(options.random);
+  const { categories = [0, 1, 2, 3], weights = "quadratic", level } = options;
   const least = {
     pairs: requireCount("fewest pairs", options.minimumPairs ?? 10),
     horses: requireCount("fewest horses", options.minimumHorses ?? 3),

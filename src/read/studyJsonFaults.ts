@@ -1,6 +1,6 @@
 import { defaultSettings } from "../study/defaultSettings.js";
 import { fileTables } from "../study/fileTables.js";
-import { nearestName } from "./report/nearestName.js";
+import { nearestName } from "../study/nearestName.js";
 import { quoted } from "./report/quoted.js";
 
 type Issue = import("zod").core.$ZodIssue;

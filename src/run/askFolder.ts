@@ -3,7 +3,7 @@ import { focusOn } from "../answer/focusOn.js";
 import type { Focus, Question } from "../answer/Question.js";
 import { questions } from "../answer/questions.js";
 import { wrapped } from "../chart/parts/wrapped.js";
-import { nearestName } from "../read/report/nearestName.js";
+import { nearestName } from "../study/nearestName.js";
 import { readStudy } from "../read/readStudy.js";
 import { toText } from "../show/toText.js";
 import type { Study } from "../study/Study.js";

@@ -1,6 +1,7 @@
 import type { MarkGrowth } from "../../src/derive/markGrowth.js";
 import type { ShapeMeasureRow } from "../../src/derive/ShapeMeasureRow.js";
 import type { ToeGrowth } from "../../src/derive/toeGrowth.js";
+import type { ExposureRow } from "../../src/estimate/attributableFraction.js";
 import type { YardLook } from "../../src/estimate/differenceInDifferences.js";
 import type { ExposureModel } from "../../src/estimate/ExposureModel.js";
 import type { BoundedRow } from "../../src/estimate/missingBounds.js";
@@ -262,6 +263,14 @@ export const composedCalls: readonly ComposedCall[] = [
         ...options,
       }),
     ...{ numbers: ["time"], findings: ["event"], nullable: ["time", "event"], group: "horse", level: true },
+    missing: missingIn,
+  },
+  {
+    name: "attributableFraction",
+    rows: bounded.filter((row) => row.case !== null),
+    run: (rows, options) =>
+      estimate.attributableFraction(rows as ExposureRow[], { random: random(), replicates: 100, ...options }),
+    ...{ numbers: [], findings: ["case", "exposed"], nullable: ["case", "exposed"], group: "cluster", level: true },
     missing: missingIn,
   },
   {

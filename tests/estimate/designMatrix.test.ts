@@ -131,6 +131,7 @@ describe("what cannot be used is refused in words", () => {
   test("an unknown column, with the nearest name", () => {
     refused(["wett"], "unknown_column", /"wett".*"wet"/);
     refused([{ product: ["wet", "hinds"] }], "unknown_column", /"hinds".*"hind"/);
+    refused(["nothing like it"], "unknown_column", /The columns are .*wet/);
   });
 
   test("NaN and infinity, with column and row", () => {

@@ -1,5 +1,6 @@
 import { normalQuantile } from "../numeric/normalQuantile.js";
 import type { RandomSource } from "../numeric/RandomSource.js";
+import { requireRandom } from "../numeric/requireRandom.js";
 import { tQuantile } from "../numeric/tQuantile.js";
 import type { RatioBand } from "../RatioBand.js";
 import type { FittedModel } from "./fittedModel.js";
@@ -17,7 +18,7 @@ export function profileOf(
   const covariance = places.map((i) => places.map((j) => fit.covariance[i]![j]!));
   const { df } = fit.coefficients[places[0]!]!;
   const alone = df === null ? normalQuantile((1 + level) / 2) : tQuantile((1 + level) / 2, df);
-  const together = Math.max(alone, simultaneousQuantile(covariance, contrasts, level, df, random));
+  const together = Math.max(alone, simultaneousQuantile(covariance, contrasts, level, df, requireRandom(random)));
   return contrasts.map((contrast) => {
     const logOdds = contrast.reduce((sum, value, j) => sum + value * estimates[j]!, 0);
     const variance = contrast.reduce(

@@ -2,7 +2,7 @@ import type { Column } from "../../study/Column.js";
 import { cellFault } from "./cellFault.js";
 import type { Fault } from "./Fault.js";
 import { inUnit } from "./inUnit.js";
-import { nearestName } from "./nearestName.js";
+import { nearestName } from "../../study/nearestName.js";
 import { quoted } from "./quoted.js";
 
 /** What the mapping of a column adds to the words about its cells. */

@@ -1,4 +1,4 @@
-import { nearestName } from "../report/nearestName.js";
+import { nearestName } from "../../study/nearestName.js";
 
 const MOST_LOOKED_UP = 50;
 

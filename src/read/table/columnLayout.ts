@@ -3,7 +3,7 @@ import type { SourceColumn, TableSource } from "../mapping/TableSource.js";
 import type { Fault } from "../report/Fault.js";
 import { mappingMessages } from "../report/mappingMessages.js";
 import { messages } from "../report/messages.js";
-import { nearestName } from "../report/nearestName.js";
+import { nearestName } from "../../study/nearestName.js";
 import { refusals } from "../report/refusals.js";
 import { codeWord } from "./codeWord.js";
 

@@ -1,6 +1,6 @@
 import { readdir, realpath, stat } from "node:fs/promises";
 import { isAbsolute, join, relative, sep } from "node:path";
-import { nearestName } from "../report/nearestName.js";
+import { nearestName } from "../../study/nearestName.js";
 import { refusals } from "../report/refusals.js";
 import { systemCode } from "./systemCode.js";
 

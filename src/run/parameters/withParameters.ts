@@ -1,4 +1,4 @@
-import { nearestName } from "../../estimate/design/nearestName.js";
+import { nearestName } from "../../study/nearestName.js";
 import { StudyError } from "../../study/StudyError.js";
 import type { CodeCell, Notebook, NotebookCell } from "../Notebook.js";
 import { type NotebookParameter, notebookParameters } from "./notebookParameters.js";
@@ -41,10 +41,11 @@ function injectedLine(name: string, value: ParameterValue, parameters: readonly 
   const parameter = parameters.find((item) => item.name === name);
   if (parameter === undefined) {
     const names = parameters.map((item) => item.name);
+    const nearest = nearestName(name, names);
     throw new StudyError(
       "unknown_parameter",
       `The notebook has no parameter "${name}"; it has ${names.length === 0 ? "none" : names.join(", ")}.`,
-      `Did you mean "${nearestName(name, names) ?? ""}"?`,
+      nearest === null ? "Give only parameters that the notebook has." : `Did you mean "${nearest}"?`,
     );
   }
   // A type that allows null is the one way to say that null may be given in place of a value.

@@ -4,6 +4,7 @@ const FARTHEST = 2;
  * The known name most like a given one, when it is close enough to be a slip of the pen: equal but for case, spaces and
  * hyphens, or at most two slips, and no more than one for three letters of the name. A slip is a letter inserted, dropped or changed, or two
  * neighbours swapped (optimal string alignment, Damerau 1964). null: none.
+ * @private
  */
 export function nearestName(name: string, known: Iterable<string>): string | null {
   const plain = plainOf(name);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { nearestName } from "../../../src/read/report/nearestName.js";
+import { nearestName } from "../../src/study/nearestName.js";
 
 const known = ["Copper", "Conker", "Ash", "Bramble Lane"];
 
