@@ -141,7 +141,7 @@ export const plants: Readonly<Record<FabricCode, Plant>> = {
   ends_reversed_throughout: (study) =>
     ofObserver(study, (row) => ({
       ...row,
-      foot: ({ LF: "LH", LH: "LF", RF: "RH", RH: "RF", F: "H", H: "F", U: "U" } as const)[row.foot],
+      foot: ({ LF: "LH", LH: "LF", RF: "RH", RH: "RF", F: "H", H: "F" } as Partial<Record<Foot, Foot>>)[row.foot] ?? row.foot,
     })),
   mark_out_of_step(study, random) {
     const tracks = grouped(
