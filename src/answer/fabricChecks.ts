@@ -8,6 +8,7 @@ import { identicalGauges } from "./fabric/identicalGauges.js";
 import { leftEqualsRight } from "./fabric/leftEqualsRight.js";
 import { marksOutOfStep } from "./fabric/marksOutOfStep.js";
 import { observerGradeShift } from "./fabric/observerGradeShift.js";
+import { outlinesAgainstEnds } from "./fabric/outlinesAgainstEnds.js";
 import { poundsForKilograms } from "./fabric/poundsForKilograms.js";
 import { repeatedRows } from "./fabric/repeatedRows.js";
 import { reversedEnds } from "./fabric/reversedEnds.js";
@@ -23,6 +24,7 @@ import { visitsWithoutRain } from "./fabric/visitsWithoutRain.js";
 
 const checks: readonly ((study: Study, table: FootTable) => readonly Issue[])[] = [
   swappedLabels,
+  outlinesAgainstEnds,
   swappedHorses,
   swappedWallSides,
   reversedEnds,

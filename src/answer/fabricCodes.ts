@@ -3,6 +3,8 @@ export const fabricCodes = {
   ends_swapped: "Front and hind feet of a horse on one day were probably exchanged, judged by its other days.",
   sides_swapped: "Left and right feet of a horse on one day were probably exchanged, judged by its other days.",
   diagonals_swapped: "Diagonal feet of a horse on one day were probably exchanged, judged by its other days.",
+  outlines_against_ends:
+    "Traced outlines of front and hind feet of a horse on one day were probably exchanged, judged by their shape.",
   horses_swapped: "The rows of two horses of a yard on one day were probably exchanged.",
   wall_sides_swapped: "Inner and outer wall angles of a horse on one day were probably exchanged on all feet.",
   ends_reversed_throughout: "An observer's horses are mostly wider behind than in front.",

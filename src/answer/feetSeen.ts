@@ -1,4 +1,5 @@
 import { examination } from "../derive/examination.js";
+import { footSide } from "../derive/footSide.js";
 import { grouped } from "../study/grouped.js";
 import type { Foot } from "../study/Foot.js";
 import type { Study } from "../study/Study.js";
@@ -9,17 +10,20 @@ import { footInWords } from "./words/footInWords.js";
 import { listed } from "./words/listed.js";
 
 const { id, question } = asked("feet-seen");
-const feet: readonly Foot[] = ["LF", "RF", "LH", "RH", "F", "H", "U"];
+const feet: readonly Foot[] = ["LF", "RF", "LH", "RH", "F", "H", "U", "LF_specimen", "RF_specimen", "LH_specimen", "RH_specimen"];
 
 /** Counts of visits, horses and feet, and of feet not looked at with the reasons given. Unit: a foot at a visit. */
 export function feetSeen(study: Study): Answer | NotEnoughData {
   if (study.visits.length === 0) return { kind: "not_enough_data", id, question, reason: "No foot has been recorded yet." };
-  const rows = [...footDays(study)];
+  const all = [...footDays(study)];
+  const rows = all.filter(({ foot }) => footSide(foot) !== null);
+  const specimens = all.length - rows.length;
   const seen = rows.filter((row) => row.state === "seen");
   const notSeen = rows.filter((row) => row.state === "not_seen");
   const notSaid = rows.length - seen.length - notSeen.length;
-  const horses = new Set(study.visits.map((visit) => visit.horseId)).size;
-  const visits = new Set(study.visits.map((visit) => `${visit.horseId}\n${visit.visitDate}`)).size;
+  const ofHorses = study.visits.filter(({ foot }) => footSide(foot) !== null);
+  const horses = new Set(ofHorses.map((visit) => visit.horseId)).size;
+  const visits = new Set(ofHorses.map((visit) => `${visit.horseId}\n${visit.visitDate}`)).size;
   const reasons = [...grouped(notSeen, (row) => row.reason ?? "no reason given")].map(([reason, of]) => ({
     reason,
     feet: of.length,
@@ -36,8 +40,8 @@ export function feetSeen(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `${counted(visits, "visit")} to ${counted(horses, "horse")}, ${counted(seen.length, "foot", "feet")} looked at. ${left}${quiet}`,
-    tables: [byFoot(rows), ...(reasons.length === 0 ? [] : [byReason(reasons)])],
+    sentence: `${counted(visits, "visit")} to ${counted(horses, "horse")}, ${counted(seen.length, "foot", "feet")} looked at. ${left}${quiet}${specimenWords(specimens)}`,
+    tables: [byFoot(all), ...(reasons.length === 0 ? [] : [byReason(reasons)])],
     charts: [],
     cautions:
       notSeen.length + notSaid === 0
@@ -51,6 +55,11 @@ export function feetSeen(study: Study): Answer | NotEnoughData {
       links: ["examination"],
     },
   };
+}
+
+function specimenWords(specimens: number): string {
+  if (specimens === 0) return "";
+  return ` ${counted(specimens, "specimen is", "specimens are")} in no share of feet or horses, having no live horse, and ${specimens === 1 ? "counts" : "count"} for shape only.`;
 }
 
 interface FootDay {

@@ -147,7 +147,7 @@ function chartOf(
   });
   if (bands.length === 0) return [];
   const marks = rows.flatMap(({ measure: of, foot, horseId, value }): ShapeByFootRow[] =>
-    of !== measure || foot === "F" || foot === "H" || foot === "U" ? [] : [{ horseId, foot, value }],
+    of === measure && (foot === "LF" || foot === "RF" || foot === "LH" || foot === "RH") ? [{ horseId, foot, value }] : [],
   );
   const digits = shapeDefinitions[measure].digits;
   return [

@@ -1,7 +1,7 @@
 import type { Foot } from "../study/Foot.js";
 
-/** Which end of the horse a foot is from. Known of a specimen of unknown side too; null for one of unknown end. @private */
+/** Which end of the horse a foot is from. Known of most specimens too; null for one of unknown end. @private */
 export function footEnd(foot: Foot): "fore" | "hind" | null {
   if (foot === "U") return null;
-  return foot === "LF" || foot === "RF" || foot === "F" ? "fore" : "hind";
+  return foot === "F" || foot.charAt(1) === "F" ? "fore" : "hind";
 }

@@ -1,7 +1,7 @@
 import type { Foot } from "../study/Foot.js";
 
-/** Which side of the horse a foot is from, seen from the horse: left is near, right is off; null for a specimen of unknown side. @private */
+/** Which side of the horse a foot is from, seen from the horse: left is near, right is off; null for a specimen, also of known side, since it is no foot of a live horse. @private */
 export function footSide(foot: Foot): "left" | "right" | null {
-  if (foot === "F" || foot === "H" || foot === "U") return null;
-  return foot === "LF" || foot === "LH" ? "left" : "right";
+  if (foot === "LF" || foot === "LH") return "left";
+  return foot === "RF" || foot === "RH" ? "right" : null;
 }

@@ -6,6 +6,7 @@ import { grouped } from "../study/grouped.js";
 import type { Issue } from "../study/Issue.js";
 import { escapeHtml } from "./escapeHtml.js";
 import { faultGroups, type FaultGroup } from "./faultGroups.js";
+import { hintsOf } from "./hintsOf.js";
 import { pageFrame } from "./html/pageFrame.js";
 import { scrollHtml } from "./html/scrollHtml.js";
 import { tableHtml } from "./html/tableHtml.js";
@@ -40,7 +41,7 @@ const costs = {
 
 /**
  * What was read of a study, what was not, and what to do, as a page that needs nothing else: where the records went at each level, the faults by problem and column,
- * the dearest first and then the most frequent, each with up to ten examples and their lines, and how each file was read. It quotes the faulty cells, so it is for the keeper of the
+ * the worst first and then the most frequent, each with up to ten examples and their lines, and how each file was read. It quotes the faulty cells, so it is for the keeper of the
  * records. The same input gives the same text.
  */
 export function toCheckPage({ study, on, program, report, setAsideFiles }: CheckPage): string {
@@ -53,7 +54,7 @@ export function toCheckPage({ study, on, program, report, setAsideFiles }: Check
     `<p class="about">Made on ${escapeHtml(on)}. This page quotes the records: it is for whoever keeps them.</p></header>`,
     `<main>`,
     section("where", "Where the records went", [flow, files].flatMap(tableOf)),
-    section("mend", "What to look at, the dearest first", groups.length === 0 ? [`<p>Nothing.</p>`] : groups.map(groupHtml)),
+    section("mend", "What to look at, the worst first", groups.length === 0 ? [`<p>Nothing.</p>`] : groups.map(groupHtml)),
     ...(setAsideFiles.length === 0 ? [] : [section("rows", "The rows that were set aside", rowsHtml(setAsideFiles))]),
     ...layouts(report),
     `</main>`,
@@ -94,7 +95,7 @@ function groupHtml({ file, code, column, severity, count, examples }: FaultGroup
     `<h3>${escapeHtml(`${words.charAt(0).toUpperCase()}${words.slice(1)}: ${where}`)}</h3>`,
     `<p class="about">${escapeHtml(`${counted(count, one, many)}.`)}</p>`,
     ...(wholeFile ? [`<p>${escapeHtml(rows[0]?.found ?? "")}</p>`] : rows.length === 0 ? [] : tableOf(table)),
-    ...(examples[0] === undefined ? [] : [`<p><strong>To do:</strong> ${escapeHtml(examples[0].hint)}</p>`]),
+    ...(examples[0] === undefined ? [] : [`<p><strong>To do:</strong> ${escapeHtml(hintsOf(examples))}</p>`]),
   ].join("\n");
 }
 

@@ -2,6 +2,7 @@ import { wrapped } from "../chart/parts/wrapped.js";
 import { counted } from "../answer/words/counted.js";
 import type { DataReport } from "../study/DataReport.js";
 import { faultGroups, type FaultGroup } from "./faultGroups.js";
+import { hintsOf } from "./hintsOf.js";
 import { tableText } from "./text/tableText.js";
 import { verdictText } from "./verdictText.js";
 
@@ -13,7 +14,7 @@ const costs = {
 
 /**
  * The report of reading a study for a terminal, at most `width` characters wide (narrower than 60 counts as 60): the files with their rows,
- * where the records of each level went, the faults with what they cost, the dearest first and then the most frequent, each with its first
+ * where the records of each level went, the faults with what they cost, the worst first and then the most frequent, each with its first
  * example, the lines of others and what to do, and a verdict in one line at the end.
  */
 export function toReportText(report: DataReport, width = 80): string {
@@ -33,7 +34,8 @@ const rowCounts = [
 ];
 
 function filesTable({ inputs }: DataReport) {
-  const rows = inputs.map(({ file, rowsRead, accepted, setAside }) => ({ file, read: rowsRead, accepted, setAside }));
+  const tables = inputs.filter(({ kind }) => kind !== "study");
+  const rows = tables.map(({ file, rowsRead, accepted, setAside }) => ({ file, read: rowsRead, accepted, setAside }));
   return { caption: "Rows of each file", columns: [{ name: "file", title: "File" }, ...rowCounts], rows };
 }
 
@@ -53,7 +55,7 @@ function faultText({ file, code, column, severity, count, examples }: FaultGroup
   const head = `${counted(count, one, many)}: ${code.replaceAll("_", " ")} (${where})`;
   const [example] = examples;
   const more = moreLines(examples, count);
-  const body = example === undefined ? [] : [example.message, ...more, `To do: ${example.hint}`];
+  const body = example === undefined ? [] : [example.message, ...more, `To do: ${hintsOf(examples)}`];
   const indented = body.flatMap((text) => wrapped(text, width - 2).map((line) => `  ${line}`));
   return [...wrapped(head, width), ...indented].join("\n");
 }

@@ -7,7 +7,7 @@ export interface FootVisit extends Source {
   readonly visitDate: string;
   /** The horse, as named in horses.csv. */
   readonly horseId: string;
-  /** Left or right, fore or hind, seen from the horse: LF is the near fore. F or H alone for a specimen of unknown side. */
+  /** Left or right, fore or hind, seen from the horse: LF is the near fore. F or H alone for a specimen of unknown side, U for one of unknown end, LF_specimen and the like for one of known side: a foot without a live horse. */
   readonly foot: Foot;
   /** Whether measures were taken before or after trimming; single when only one set was taken. null: unknown; shape measures are kept apart from both stages. */
   readonly stage: "before_trim" | "after_trim" | "single" | null;

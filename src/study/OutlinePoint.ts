@@ -7,7 +7,7 @@ export interface OutlinePoint extends Source {
   readonly horseId: string;
   /** Calendar day the outline was traced. `YYYY-MM-DD`. */
   readonly visitDate: string;
-  /** Foot that was traced. F or H alone for a specimen of unknown side. */
+  /** Foot that was traced. F or H alone for a specimen of unknown side, U for one of unknown end, LF_specimen and the like for one of known side: a foot without a live horse. */
   readonly foot: Foot;
   /** Whether it was traced before or after trimming; single when there was only one occasion. null: unknown; kept apart from both stages. */
   readonly stage: "before_trim" | "after_trim" | "single" | null;

@@ -32,6 +32,24 @@ test("counts visits, horses and feet, and says what was not seen and why", () =>
   ]);
 });
 
+test("specimens are told apart: they make no visit, no horse and no foot of the herd, and the reason is said", () => {
+  const specimens = [
+    footVisit({ horseId: "cabinet", foot: "LF_specimen", thrushGrade: 3 }),
+    footVisit({ horseId: "cabinet", foot: "U", toeLengthMm: 80 }),
+  ];
+  const answer = feetSeen(studyOf({ visits: [...visits, ...specimens] }));
+  expect(answer).toMatchObject({
+    sentence:
+      "2 visits to 2 horses, 4 feet looked at. 1 foot was not looked at: would not stand (1). For 1 foot the records do not say. " +
+      "2 specimens are in no share of feet or horses, having no live horse, and count for shape only.",
+    method: { n: 6, missing: 1 },
+  });
+  expect(answer.kind === "answer" && answer.tables[0]?.rows.slice(4)).toEqual([
+    { foot: "end and side unknown", seen: 1, notSeen: 0, notSaid: 0 },
+    { foot: "near fore, specimen", seen: 1, notSeen: 0, notSaid: 0 },
+  ]);
+});
+
 test("row order does not matter", () => {
   expect(feetSeen(studyOf({ visits: [...visits].reverse() }))).toEqual(feetSeen(studyOf({ visits })));
 });

@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
+import { dueDates } from "../../src/derive/dueDates.js";
 import { footShapes } from "../../src/derive/footShapes.js";
 import { thrushCases } from "../../src/derive/thrushCases.js";
+import { frontOrHindFoot } from "../../src/answer/frontOrHindFoot.js";
 import { thrushNow } from "../../src/answer/thrushNow.js";
+import { readStudy } from "../../src/read/readStudy.js";
 import { studyFrom } from "./folder.js";
 
 const specimens = [
@@ -61,4 +64,61 @@ test("outlines of a foot of unknown end are read", async () => {
     "outlines.csv": ["horse_id,visit_date,foot,ring,point,x_mm,y_mm", ...points].join("\n"),
   });
   expect(study.outlines.map(({ foot }) => foot)).toEqual(["U", "U", "U"]);
+});
+
+// A collection of feet of known side, each with its name: in the records they are marked by the word, or all of a file by its words in study.json.
+const collection = [
+  "visit_date,horse_id,foot,stage,thrush_grade,hoof_width_mm,hoof_length_mm,toe_angle_deg",
+  "2025-03-02,cabinet 5,LF specimen,single,3,126,121,52",
+  "2025-03-02,cabinet 5,near hind specimen,single,3,112,118,54",
+  "2025-03-02,cabinet 5,RF_specimen,single,2,127,121,52",
+].join("\n");
+
+test("a specimen of known side takes part in the shape of feet and in nothing that is said of live horses", async () => {
+  const [header = "", ...ofHerd] = specimens.split("\n").slice(0, 5);
+  const herdRows = [`${header},toe_angle_deg`.replace(",examined", ""), ...ofHerd.map((row) => row.replace(/,yes$/, ",50"))];
+  const files = { "horses.csv": "horse_id,yard_id,species\nAsh,Mill,horse\ncabinet 5,,horse\n", "yards.csv": "yard_id\nMill\n" };
+  const study = await studyFrom({ ...files, "visits.csv": [...herdRows, ...collection.split("\n").slice(1)].join("\n") });
+  const herd = await studyFrom({ ...files, "visits.csv": herdRows.join("\n") });
+  expect(study.report.counts.filter(({ severity }) => severity !== "warning")).toEqual([]);
+  expect(study.visits.slice(4).map(({ foot }) => foot)).toEqual(["LF_specimen", "LH_specimen", "RF_specimen"]);
+  const shapes = footShapes(study).filter(({ horseId }) => horseId === "cabinet 5");
+  expect(shapes.map(({ foot, end, side, hoofWidthMm }) => [foot, end, side, hoofWidthMm])).toEqual(
+    expect.arrayContaining([
+      ["LF_specimen", "fore", null, 126],
+      ["LH_specimen", "hind", null, 112],
+      ["RF_specimen", "fore", null, 127],
+    ]),
+  );
+  const cases = thrushCases(study).filter(({ horseId }) => horseId === "cabinet 5");
+  expect(cases.map(({ missing, thrush }) => [missing, thrush])).toEqual(cases.map(() => ["specimen", null]));
+  const asOf = { asOf: "2025-03-10" };
+  const [withCabinet, without] = [study, herd].map((of) => ({ ...of, settings: { ...of.settings, ...asOf } }));
+  if (withCabinet === undefined || without === undefined) throw new Error("two studies");
+  expect(thrushNow(withCabinet)).toEqual(thrushNow(without));
+  expect(dueDates(withCabinet).map(({ horseId }) => horseId)).toEqual(["Ash"]);
+});
+
+test("a file of specimens of known side is marked by its words, and their outlines are told front from hind", async () => {
+  const study = await studyFrom({
+    "study.json": JSON.stringify({
+      name: "Cabinet",
+      gaugeDay: "ends_on_date",
+      files: { visits: [{ file: "cabinet.csv", columns: { foot: { words: { VL: "LF_specimen", HR: "RH_specimen" } } } }] },
+    }),
+    "cabinet.csv": "visit_date,horse_id,foot,hoof_width_mm\n2025-03-02,1,VL,120\n2025-03-02,1,HR,110\n",
+  });
+  expect(study.report.issues.filter(({ severity }) => severity === "set_aside")).toEqual([]);
+  expect(study.visits.map(({ foot }) => foot)).toEqual(["LF_specimen", "RH_specimen"]);
+  const demo = await readStudy("data-demo", { today: "2026-03-01" });
+  const others = new Set(demo.horses.filter(({ species }) => species !== "horse").map(({ horseId }) => horseId));
+  const horse = demo.outlines.find(({ foot, horseId }) => foot === "LH" && !others.has(horseId));
+  const outlines = demo.outlines.map((point) =>
+    point.horseId === horse?.horseId && point.foot === "LH" ? { ...point, foot: "LH_specimen" as const } : point,
+  );
+  const answer = frontOrHindFoot({ ...demo, outlines });
+  if (answer.kind !== "answer") throw new Error(answer.reason);
+  const told = answer.tables.find(({ caption }) => caption === "Specimens, by their shape")?.rows ?? [];
+  expect(told.filter((row) => row["horseId"] === horse?.horseId)).not.toEqual([]);
+  for (const row of told) if (row["horseId"] === horse?.horseId) expect(row).toMatchObject({ labelled: "near hind, specimen" });
 });

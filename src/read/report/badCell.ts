@@ -80,7 +80,7 @@ function badCode(column: Column, text: string): Fault {
     const claw = /claw|cloven|digit/i.test(text);
     const hint = claw
       ? "A cloven foot is not described by these records: leave the animal out."
-      : "Write LF, RF, LH or RH (or NF, OF, NH, OH); F or H for a specimen of unknown side, U for one of unknown end.";
+      : "Write LF, RF, LH or RH (or NF, OF, NH, OH); F or H for a specimen of unknown side, U for one of unknown end, LF_specimen for one of known side.";
     return cellFault(column, "unknown_foot", `${quoted(text)} is no foot of a horse`, hint);
   }
   if (column.name === "species") {

@@ -22,6 +22,6 @@ export const mappingMessages = {
     warning(
       "file_not_read",
       "the file is in the study folder and was not read",
-      'Name it in study.json under "files", or move it elsewhere; `underfoot draft` proposes how to read it.',
+      'Name it in study.json under "files" (a GHCN-Daily file under "weather"), or move it elsewhere; `underfoot draft` proposes how to read it.',
     ),
 };

@@ -39,7 +39,7 @@ export const refusals = {
     new StudyError(
       "file_missing",
       `${file}: the file is not in the study folder.`,
-      `Every study needs study.json and visits.csv, and each file that study.json names.${did(nearest)}`,
+      `Every study needs study.json and visits.csv, and each file that study.json names.${did(nearest)}${file === "study.json" ? " `underfoot new` makes an empty study; beside files of your own `underfoot draft` proposes one." : ""}`,
     ),
   notAFile: (file: string) =>
     new StudyError("not_a_file", `${file}: this is not an ordinary file.`, "Put a file of this name in its place."),

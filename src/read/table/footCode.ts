@@ -20,9 +20,17 @@ const ENDS = new Map([
 
 /**
  * The code of a foot from the ways it is written: `LF`, `lf`, `NF` (near is left, off is right: common practice, no source),
- * `near fore`, `left-hind`, `F` or `hind` alone for a specimen of unknown side, `U` or `unknown` for one of unknown end. Any other text comes back as it is.
+ * `near fore`, `left-hind`, `F` or `hind` alone for a specimen of unknown side, `U` or `unknown` for one of unknown end, `LF specimen` and the like for one of known side. Any other text comes back as it is.
  */
 export function footCode(text: string): string {
+  const specimen = /^(.*[^\s_-])[\s_-]+specimen\s*$/i.exec(text)?.[1];
+  if (specimen === undefined) return standingCode(text);
+  const code = standingCode(specimen);
+  if (code === specimen && !/^([LR]?[FH]|U)$/.test(code)) return text;
+  return code.length === 2 ? `${code}_specimen` : code;
+}
+
+function standingCode(text: string): string {
   const words = text
     .trim()
     .toLowerCase()

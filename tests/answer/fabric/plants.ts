@@ -72,11 +72,39 @@ const ofObserver = (study: Study, edit: (row: FootVisit) => FootVisit): Planted 
   return { study: edited(study, (row) => (row.observerId === observerId ? edit(row) : row)), words: [observerId] };
 };
 
+const otherEnd: Readonly<Partial<Record<Foot, Foot>>> = { LF: "LH", LH: "LF", RF: "RH", RH: "RF" };
+
+/** The study with front and hind exchanged in the outlines of one horse and day. */
+export function outlinesExchanged(study: Study, at: string): Study {
+  const outlines = study.outlines.map((point) =>
+    key(point) === at ? { ...point, foot: otherEnd[point.foot] ?? point.foot } : point,
+  );
+  return { ...study, outlines };
+}
+
+/** Horse days on which all four feet of a horse or pony were traced. */
+export function tracedDays({ outlines, horses }: Pick<Study, "outlines" | "horses">): string[] {
+  const others = new Set(
+    horses.filter(({ species }) => species === "donkey" || species === "mule").map(({ horseId }) => horseId),
+  );
+  const days = grouped(
+    outlines.filter(({ horseId }) => !others.has(horseId)),
+    key,
+  );
+  return [...days].filter(([, points]) => new Set(points.map(({ foot }) => foot)).size === 4).map(([day]) => day);
+}
+
 /** One fault of each kind, at a place drawn at random. */
 export const plants: Readonly<Record<FabricCode, Plant>> = {
   ends_swapped: relabelled({ LF: "LH", LH: "LF", RF: "RH", RH: "RF" }),
   sides_swapped: relabelled({ LF: "RF", RF: "LF", LH: "RH", RH: "LH" }),
   diagonals_swapped: relabelled({ LF: "RH", RH: "LF", RF: "LH", LH: "RF" }),
+  outlines_against_ends(study, random) {
+    const days = tracedDays(study);
+    if (days.length === 0) return null;
+    const day = random.pick(days);
+    return { study: outlinesExchanged(study, day), words: day.split("\n") };
+  },
   horses_swapped(study, random) {
     const yardOf = new Map(study.horses.map(({ horseId, yardId }) => [horseId, yardId]));
     const days = judgeableDays(study, random);
@@ -113,7 +141,7 @@ export const plants: Readonly<Record<FabricCode, Plant>> = {
   ends_reversed_throughout: (study) =>
     ofObserver(study, (row) => ({
       ...row,
-      foot: ({ LF: "LH", LH: "LF", RF: "RH", RH: "RF", F: "H", H: "F", U: "U" } as const)[row.foot],
+      foot: ({ LF: "LH", LH: "LF", RF: "RH", RH: "RF", F: "H", H: "F" } as Partial<Record<Foot, Foot>>)[row.foot] ?? row.foot,
     })),
   mark_out_of_step(study, random) {
     const tracks = grouped(

@@ -28,7 +28,29 @@ test("a specimen of unknown end", () => {
   expect(["U", "u", "Unknown"].map(footCode)).toEqual(["U", "U", "U"]);
 });
 
+test("a specimen of known side, and one that is called a specimen besides", () => {
+  expect(["LF specimen", "near fore specimen", "OH-Specimen", "rh_specimen ", "LF_specimen"].map(footCode)).toEqual([
+    ...["LF_specimen", "LF_specimen", "RH_specimen", "RH_specimen", "LF_specimen"],
+  ]);
+  expect(["F specimen", "hind specimen", "unknown specimen"].map(footCode)).toEqual(["F", "H", "U"]);
+});
+
 test("anything else comes back as it is", () => {
-  const others = ["", "L", "FL", "fore near", "LFX", "near fore left", "__proto__", "LF outer claw", "N", "3"];
+  const others = [
+    "",
+    "L",
+    "FL",
+    "fore near",
+    "LFX",
+    "near fore left",
+    "__proto__",
+    "LF outer claw",
+    "N",
+    "3",
+    "specimen",
+    "LF outer claw specimen",
+    "L specimen",
+    "LF specimens",
+  ];
   expect(others.map(footCode)).toEqual(others);
 });
