@@ -17,6 +17,7 @@ const words = {
   "since-last-year": "Is it better or worse than in the same months a year ago?",
   "yards-and-ground": "Which yard, ground or bedding keeps turning up soft frogs?",
   "since-the-change": "Did the change we made go with fewer bad frogs?",
+  "after-heavy-rain": "How long after heavy rain do frogs go off?",
   "horses-to-watch": "Which horses should be looked at first when the ground goes soft?",
   "bad-visits-running": "Which horses had two bad visits running, or a finding for the vet?",
   "keeping-the-interval": "Are the agreed intervals kept, and which horses and yards slip?",

@@ -1,5 +1,6 @@
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { afterHeavyRain } from "./afterHeavyRain.js";
 import { asked, type QuestionId } from "./asked.js";
 import { badVisitsRunning } from "./badVisitsRunning.js";
 import { dueAndOver } from "./dueAndOver.js";
@@ -96,6 +97,7 @@ export const questions: readonly Question[] = [
   of("yard manager", "due-and-over", dueAndOver),
   of("yard manager", "thrush-now", thrushNow),
   of("yard manager", "since-last-year", sinceLastYear),
+  of("yard manager", "after-heavy-rain", afterHeavyRain),
   of("yard manager", "since-the-change", yardChanges),
   of("yard manager", "bad-visits-running", badVisitsRunning),
   of("yard manager", "yards-and-ground", yardsAndGround),

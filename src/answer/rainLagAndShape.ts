@@ -1,6 +1,7 @@
 import { forestChart } from "../chart/forestChart.js";
 import { ratioProfileChart } from "../chart/ratioProfileChart.js";
 import type { Chart } from "../chart/Chart.js";
+import { capital } from "../chart/parts/capital.js";
 import type { Table } from "../chart/Table.js";
 import { describe } from "../estimate/describe.js";
 import type { ExposureModel } from "../estimate/ExposureModel.js";
@@ -21,6 +22,7 @@ import { pWords } from "./climate/pWords.js";
 import { triedExposures } from "./climate/triedExposures.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { certain } from "./climate/certain.js";
+import { rounded } from "./words/rounded.js";
 
 const { id, question, notEnough } = asked("rain-lag-and-shape");
 
@@ -89,8 +91,8 @@ export function rainLagAndShape(study: Study): Answer | NotEnoughData {
             shape.points.map(({ exposure, ...band }) => ({ place: Number(exposure.toFixed(1)), ...band })),
             {
               title: `Straight or bent: p of curvature ${pWords(shape.curvature.p)}`,
-              placeTitle: exposureWords(primaryExposure),
-              ratioTitle: `Odds ratio against ${median.toFixed(0)}`,
+              placeTitle: capital(exposureWords(primaryExposure)),
+              ratioTitle: `Odds ratio against ${rounded(median, 0)}${exposureWords(primaryExposure).endsWith("(mm)") ? " mm" : ""}`,
               level,
             },
           ),

@@ -17,6 +17,7 @@ import { boundsTable } from "./climate/boundsTable.js";
 import { driftOf } from "./climate/driftOf.js";
 import { effectTable } from "./climate/effectTable.js";
 import { misclassified } from "./climate/misclassified.js";
+import { stepWords } from "./climate/stepWords.js";
 import { oddsWords } from "./climate/oddsWords.js";
 import { weightedByTiming } from "./climate/weightedByTiming.js";
 import { certain } from "./climate/certain.js";
@@ -35,7 +36,7 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
   if (typeof declared === "string") return notEnough(declared);
   const { settings } = study;
   const { rows, model } = declared;
-  const { level, primaryExposure, caseGrade } = settings;
+  const { level, primaryExposure, exposurePer, caseGrade } = settings;
   const gee: ExposureModel & typeof model = { ...model, method: "gee" };
   const named = (name: string, other: ExposureModel) => effectOfExposure(other, { name });
   const severe = caseGrade === 3 ? 2 : 3;
@@ -54,12 +55,12 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
     named("Estimating equations", gee),
     named(`Case at grade ${other} or more`, { ...gee, rows: regraded }),
     ...tried.map((values) => misclassified(gee, values)),
-    named("Two waves of season, interval and shoeing held equal too", { ...wider.model, method: "gee" }),
+    named("Two waves of season, interval, shoeing too", { ...wider.model, method: "gee" }),
     ...(anomaly === primaryExposure || !rows.some((row) => valueOf(row, anomaly) !== null)
       ? []
       : [named("Rain less the usual of the month", { ...gee, exposure: anomaly })]),
     weightedByTiming(gee),
-    named("Control outcome: dark horn, which rain should not change", { ...gee, rows: dark, outcome: "dark" }),
+    named("Control outcome: dark horn", { ...gee, rows: dark, outcome: "dark" }),
   ];
   const without = leaveOneOut(gee);
   const [all, ...left] = without;
@@ -69,7 +70,12 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
   const charts: Chart[] = [
     forestChart(
       list.map((effect, place) => rowOf(effect, place === 0)),
-      { title: "The effect under other choices", ratioTitle: "Odds ratio", level, unit: "feet at visits" },
+      {
+        title: "The effect under other choices",
+        ratioTitle: `Odds ratio per ${stepWords(primaryExposure, exposurePer)}`,
+        level,
+        unit: "feet at visits",
+      },
     ),
     forestChart(
       without.map((effect, place) => rowOf(effect, place === 0)),
@@ -78,10 +84,11 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
           moved.length === 0
             ? "Without each yard in turn"
             : `Without a yard the odds ratio lies between ${Math.min(...moved).toFixed(2)} and ${Math.max(...moved).toFixed(2)}`,
-        ratioTitle: "Odds ratio, estimating equations",
+        ratioTitle: `Odds ratio per ${stepWords(primaryExposure, exposurePer)}`,
         level,
         unit: "feet at visits",
-        explained: ["Filled: all yards."],
+        filled: "all yards",
+        explained: ["Estimating equations."],
       },
     ),
     ...(typeof drift === "string"
@@ -117,7 +124,7 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
     charts,
     cautions: [
       ...rainCautions,
-      "A control outcome that moves with rain points to something else that goes with it; one that does not move proves nothing.",
+      "Rain should not change the colour of the horn: a control outcome that moves with rain points to something else that goes with it; one that does not move proves nothing.",
       ...(typeof drift === "string" ? [drift] : []),
     ],
     method: {

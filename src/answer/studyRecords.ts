@@ -37,7 +37,7 @@ export function studyRecords(study: Study): Answer | NotEnoughData {
     step("Feet at visits", accepted, rows.length, "second rows of one look, and specimens"),
     step("Graded", rows.length, graded.length, "not looked at or not graded"),
     step("Yard known", graded.length, placed.length, "yard not known"),
-    step("Exposure known", placed.length, used.length, `no ${exposureWords(primaryExposure)}`),
+    step("Exposure known", placed.length, used.length, `no ${exposureWords(primaryExposure).replace(/ \(mm\)$/, "")}`),
   ];
   const tables = [levels(flow, rows, used), missing(rows), linkage(rows), followUp(study)];
   return {

@@ -12,7 +12,7 @@ export interface ForestRow {
   readonly lower: number | null;
   readonly upper: number | null;
   readonly n: number | null;
-  /** The declared one: a filled square, the others hollow circles. */
+  /** Drawn as a filled square, the others as hollow circles. */
   readonly primary?: boolean;
 }
 
@@ -23,6 +23,8 @@ export interface ForestOptions {
   readonly level: number;
   /** What `n` counts. */
   readonly unit: string;
+  /** What a filled square is: `the declared analysis` when left out. */
+  readonly filled?: string;
   /** Further lines under the title. */
   readonly explained?: readonly string[];
 }
@@ -31,7 +33,7 @@ const widthPx = 340;
 
 /** Odds ratios with their intervals, one line each in the order of the rows, on a log axis; a line at 1, the number behind each at the right. */
 export function forestChart(rows: readonly ForestRow[], options: ForestOptions): Chart {
-  const { title, ratioTitle, level, unit, explained = [] } = options;
+  const { title, ratioTitle, level, unit, filled = "the declared analysis", explained = [] } = options;
   const interval = `${cellText(level, { percent: true })} interval`;
   const table: Table = {
     caption: title,
@@ -79,7 +81,10 @@ export function forestChart(rows: readonly ForestRow[], options: ForestOptions):
   const by = (then: unknown, otherwise: unknown) => ({ condition: { test: "datum.primary", value: then }, value: otherwise });
   return chartOf({
     title,
-    explained: [`Point and ${interval}; a filled square is the declared analysis. n: ${unit}.`, ...explained],
+    explained: [
+      `Point and ${interval}${drawn.some(({ primary }) => primary) ? `; a filled square is ${filled}` : ""}. n: ${unit}.`,
+      ...explained,
+    ],
     reading: `${ratioTitle}: ${rows.map((row) => said(row)).join("; ")}.`,
     table,
     widthPx: widthPx + 330,

@@ -42,16 +42,22 @@ export function prevalenceCurveChart(
     caption: `Prevalence (${caseDefinition}) over ${exposureTitle.slice(0, 1).toLowerCase()}${exposureTitle.slice(1)}`,
     columns: [
       { name: "exposure", title: exposureTitle, digits: 0 },
-      { name: "estimate", title: "Prevalence, season and foot held equal", percent: true, digits: 1 },
+      { name: "what", title: "What" },
+      { name: "estimate", title: "Prevalence (on the curve with all else as it was)", percent: true, digits: 1 },
       { name: "lower", title: `${interval}, from`, percent: true, digits: 1 },
       { name: "upper", title: "to", percent: true, digits: 1 },
+      { name: "n", title: "Feet of the raw share" },
     ],
-    rows: curve.map(({ exposure, estimate, lower, upper }) => ({ exposure, estimate, lower, upper })),
+    rows: [
+      ...curve.map(({ exposure, estimate, lower, upper }) => ({ exposure, what: "curve", estimate, lower, upper, n: null })),
+      ...raw.map(({ exposure, share, n }) => ({ exposure, what: "raw share", estimate: share, lower: null, upper: null, n })),
+    ],
   };
   const [first, last] = [curve[0], curve.at(-1)];
   if (first === undefined || last === undefined) return emptyChart({ title, why: "The curve could not be estimated.", table });
-  const x = { field: "exposure", type: "quantitative", title: exposureTitle, axis: { grid: false } };
+  const x = { field: "exposure", type: "quantitative", title: exposureTitle, axis: { grid: false, tickCount: 8 } };
   const y = { type: "quantitative", title: "Share of feet with thrush", axis: { format: ".0%" }, scale: { zero: true } };
+  const text = { field: "n", type: "quantitative", format: ",d" };
   const percent = (value: number) => cellText(value, { percent: true });
   return chartOf({
     title,
@@ -99,8 +105,21 @@ export function prevalenceCurveChart(
         },
         {
           data: { values: raw.map((row) => ({ ...row })) },
-          mark: { type: "text", dy: -12, fontSize: 11, color: palette.quietInk },
-          encoding: { x, y: { ...y, field: "share" }, text: { field: "n", type: "quantitative", format: ",d" } },
+          mark: {
+            type: "text",
+            dy: -12,
+            fontSize: 11,
+            color: palette.ink,
+            stroke: palette.paper,
+            strokeWidth: 3,
+            strokeJoin: "round",
+          },
+          encoding: { x, y: { ...y, field: "share" }, text },
+        },
+        {
+          data: { values: raw.map((row) => ({ ...row })) },
+          mark: { type: "text", dy: -12, fontSize: 11, color: palette.ink },
+          encoding: { x, y: { ...y, field: "share" }, text },
         },
       ],
     },

@@ -1,5 +1,6 @@
 import type { Chart } from "./Chart.js";
 import { cellText } from "./cellText.js";
+import { capital } from "./parts/capital.js";
 import { chartOf } from "./parts/chartOf.js";
 import { emptyChart } from "./parts/emptyChart.js";
 import { palette } from "./parts/palette.js";
@@ -68,7 +69,7 @@ export function recordFlowChart(steps: readonly FlowStep[], options: { readonly 
           mark: { type: "bar", color: palette.skyBlue, stroke: palette.quietInk, strokeWidth: 0.8, height: { band: 0.7 } },
           encoding: {
             y,
-            x: { field: "left", type: "quantitative", title: unit, axis: { grid: false, tickCount: 4 } },
+            x: { field: "left", type: "quantitative", title: capital(unit), axis: { grid: false, tickCount: 4 } },
             tooltip: [
               { field: "step", type: "nominal", title: "Step" },
               { field: "note", type: "nominal", title: `Left (${unit})` },

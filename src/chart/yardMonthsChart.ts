@@ -1,6 +1,8 @@
 import type { Chart } from "./Chart.js";
 import { chartOf } from "./parts/chartOf.js";
 import { emptyChart } from "./parts/emptyChart.js";
+import { monthAxis } from "./parts/monthAxis.js";
+import { monthText } from "./parts/monthText.js";
 import { palette } from "./parts/palette.js";
 import type { Table } from "./Table.js";
 
@@ -18,7 +20,10 @@ export interface YardMonthRow {
 
 const shown = 12;
 
-/** Rain (bars, left axis) and the share of feet that were cases (line and points, right axis) by month, one panel a yard. */
+/**
+ * The share of feet that were cases (points, joined from month to month) above the rain (bars), two panels a yard on one month axis; all yards on the same scales. Two panels
+ * and not two scales in one, so that no crossing suggests a link that the numbers do not carry.
+ */
 export function yardMonthsChart(
   rows: readonly YardMonthRow[],
   options: { readonly title: string; readonly caseDefinition: string },
@@ -38,11 +43,17 @@ export function yardMonthsChart(
   const yards = [...new Set(rows.map(({ yardId }) => yardId))].slice(0, shown);
   if (yards.length === 0) return emptyChart({ title, why: "No yard has a month with a graded frog.", table });
   const left = new Set(rows.map(({ yardId }) => yardId)).size - yards.length;
-  const drawn = rows.filter(({ yardId }) => yards.includes(yardId)).map((row) => ({ ...row, date: `${row.month}-01T00:00:00Z` }));
+  const drawn = rows.filter(({ yardId }) => yards.includes(yardId));
+  const scales: Scales = {
+    months: drawn.map(({ month }) => month),
+    share: Math.max(0.05, ...drawn.map(({ share }) => share ?? 0)),
+    rainMm: Math.max(1, ...drawn.map(({ rainMm }) => rainMm ?? 0)),
+  };
   return chartOf({
     title,
     explained: [
-      `Bars: rain of the month at the yard's gauge. Line: share of feet seen with thrush (${caseDefinition}).`,
+      `Points: share of the feet seen at the yard with thrush (${caseDefinition}); bars: rain of the month at its gauge. Same scales for all yards.`,
+      "A month with a day unread has no bar. One yard in one month is few feet: how many, and the numbers, stand in the table.",
       ...(left > 0 ? [`${left} more yards stand in the table.`] : []),
     ],
     reading: `${yards.length} yards, ${new Set(rows.map(({ month }) => month)).size} months; the numbers stand in the table.`,
@@ -54,51 +65,92 @@ export function yardMonthsChart(
         panel(
           yard,
           drawn.filter(({ yardId }) => yardId === yard),
+          scales,
         ),
       ),
     },
   });
 }
 
-/** One yard: bars of rain against the left axis, the share of feet against the right one. */
-function panel(yard: string, rows: readonly object[]): Record<string, unknown> {
-  const x = {
-    field: "date",
-    type: "temporal",
-    timeUnit: "utcyearmonth",
-    title: "Month",
-    axis: { format: "%b %y", tickCount: 6, grid: false },
+interface Scales {
+  readonly months: readonly string[];
+  readonly share: number;
+  readonly rainMm: number;
+}
+
+/** One yard: the share of feet above the rain. */
+function panel(yard: string, rows: readonly YardMonthRow[], { months, share, rainMm }: Scales): Record<string, unknown> {
+  const named = rows.map((row) => ({ ...row, name: monthText(row.month) }));
+  const tooltip = [
+    { field: "name", type: "nominal", title: "Month" },
+    { field: "share", type: "quantitative", title: "Share of feet with thrush", format: ".0%" },
+    { field: "n", type: "quantitative", title: "of feet seen" },
+    { field: "rainMm", type: "quantitative", title: "Rain (mm)", format: ",.0f" },
+  ];
+  const above = {
+    x: monthAxis(months, false, mostLabels).encoding,
+    y: {
+      field: "share",
+      type: "quantitative",
+      title: "Feet with thrush",
+      scale: { domain: [0, share], nice: true },
+      axis: { format: "~%", tickCount: 3 },
+    },
   };
   return {
     title: { text: yard, fontSize: 13, fontWeight: 600, anchor: "start", frame: "group", offset: 4 },
-    width: 230,
-    height: 100,
-    data: { values: rows },
-    layer: [
+    data: { values: named },
+    spacing: 8,
+    vconcat: [
       {
-        mark: { type: "bar", color: palette.skyBlue, width: 9 },
-        encoding: { x, y: { field: "rainMm", type: "quantitative", title: "Rain (mm)", axis: { grid: false, tickCount: 3 } } },
+        width: 236,
+        height: 84,
+        layer: [
+          ...joined(named).map((run) => ({
+            data: { values: run },
+            mark: { type: "line", color: palette.ink, strokeWidth: 1.2 },
+            encoding: above,
+          })),
+          {
+            transform: [{ filter: "isValid(datum.share)" }],
+            mark: { type: "point", filled: true, color: palette.ink, opacity: 1, size: 26 },
+            encoding: { ...above, tooltip },
+          },
+        ],
       },
       {
-        transform: [{ filter: "isValid(datum.share)" }],
-        mark: { type: "line", color: palette.ink, strokeWidth: 1.5, point: { filled: false, fill: palette.paper, size: 30 } },
+        width: 236,
+        height: 56,
+        transform: [{ filter: "isValid(datum.rainMm)" }],
+        mark: { type: "bar", color: palette.skyBlue, stroke: palette.blue, strokeWidth: 1, width: { band: 0.7 } },
         encoding: {
-          x,
+          x: monthAxis(months, true, mostLabels).encoding,
           y: {
-            field: "share",
+            field: "rainMm",
             type: "quantitative",
-            title: "Thrush",
-            scale: { domain: [0, 1] },
-            axis: { format: ".0%", grid: false, tickCount: 3 },
+            title: "Rain (mm)",
+            scale: { domain: [0, rainMm], nice: true },
+            axis: { tickCount: 3 },
           },
-          tooltip: [
-            { field: "month", type: "nominal", title: "Month" },
-            { field: "share", type: "quantitative", title: "Share", format: ".0%" },
-            { field: "n", type: "quantitative", title: "Feet" },
-          ],
+          tooltip,
         },
       },
     ],
-    resolve: { scale: { y: "independent" } },
   };
+}
+
+const mostLabels = 7;
+
+/** Runs of two or more rows with a share whose months follow each other, so that no line crosses a month without one. */
+function joined(rows: readonly YardMonthRow[]): YardMonthRow[][] {
+  const seen = rows.filter(({ share }) => share !== null).sort((a, b) => (a.month < b.month ? -1 : 1));
+  const starts = seen.flatMap((row, place) => {
+    const before = seen[place - 1];
+    return before === undefined || numberOf(row) !== numberOf(before) + 1 ? [place] : [];
+  });
+  return starts.map((start, place) => seen.slice(start, starts[place + 1])).filter((run) => run.length > 1);
+}
+
+function numberOf({ month }: YardMonthRow): number {
+  return Number(month.slice(0, 4)) * 12 + Number(month.slice(5, 7));
 }

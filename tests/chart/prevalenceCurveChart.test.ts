@@ -7,8 +7,14 @@ describe.each(renderers)("drawn by $name", (renderer) => {
   test("a circle for each raw share with its number of feet", async () => {
     const { items } = await scene(prevalenceCurveChart(curve, raw, curveOptions), renderer);
     expect(items.filter((item) => item.type === "symbol").map((item) => item.datum["share"])).toEqual([0.12, 0.26]);
-    expect(items.filter((item) => item.type === "text").map((item) => item.text)).toEqual(["310", "305"]);
+    // Each written twice: paper around it first, so that it stays legible on the line.
+    expect(items.filter((item) => item.type === "text").map((item) => item.text)).toEqual(["310", "305", "310", "305"]);
   });
+});
+
+test("curve and raw shares stand in the table", () => {
+  const { rows } = prevalenceCurveChart(curve, raw, curveOptions).table;
+  expect(rows.map((row) => row["n"])).toEqual([null, null, null, null, 310, 305]);
 });
 
 test("the reading goes from the lowest to the highest exposure", () => {

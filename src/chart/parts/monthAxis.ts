@@ -5,20 +5,19 @@ export interface MonthAxis {
 }
 
 const names = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-const mostLabels = 18;
 const steps = [1, 2, 3, 6, 12];
 
 /**
  * A month axis over the field `month` (`YYYY-MM`) that keeps a place for the months in between that have no row. Years stand under
- * the first month and under each January. Without `labels` only the ticks are drawn, for a panel above another.
+ * the first month and under each January. Without `labels` only the ticks are drawn, for a panel above another. At most `most` months are labelled: fewer for a narrow panel.
  * @throws RangeError when a month is not written `YYYY-MM`, or when there is none.
  */
-export function monthAxis(months: readonly string[], labels: boolean): MonthAxis {
+export function monthAxis(months: readonly string[], labels: boolean, most = 18): MonthAxis {
   const numbers = months.map(monthNumber);
   const [first, last] = [Math.min(...numbers), Math.max(...numbers)];
   if (!Number.isFinite(first)) throw new RangeError("A month axis needs at least one month.");
   const run = Array.from({ length: last - first + 1 }, (_, index) => first + index);
-  const step = steps.find((each) => run.length / each <= mostLabels) ?? Math.ceil(run.length / mostLabels / 12) * 12;
+  const step = steps.find((each) => run.length / each <= most) ?? Math.ceil(run.length / most / 12) * 12;
   const labelled = run.filter((month) => month % step === 0);
   const ticks = (labelled.length === 0 ? run.slice(0, 1) : labelled).map(monthOf);
   const month = `[${names.map((name) => `'${name}'`).join(",")}][+slice(datum.value, 5, 7) - 1]`;
