@@ -1,6 +1,7 @@
 /** Every question by its short name, in the words of the reader who asks it. */
 const words = {
   "feet-seen": "How many horses and feet did I see, and how many did I not get to see?",
+  "feet-long-unseen": "Which feet have gone longest without being looked at?",
   "over-the-date": "Which horses ran over their date, by how many days, and is it the same ones?",
   "new-and-standing-thrush": "Which frogs went off after a clear visit, and which never came clear?",
   "hinds-or-fronts": "Do hind feet get thrush more than front feet, and in which cleft?",
@@ -18,12 +19,11 @@ const words = {
   "since-the-change": "Did the change we made go with fewer bad frogs?",
   "horses-to-watch": "Which horses should be looked at first when the ground goes soft?",
   "bad-visits-running": "Which horses had two bad visits running, or a finding for the vet?",
-  "keeping-the-interval": "Do we keep to the agreed intervals, and who slips?",
+  "keeping-the-interval": "Are the agreed intervals kept, and which horses and yards slip?",
   "feet-of-one-visit": "How do the four feet of this horse stand beside the herd?",
   "horse-history": "What has been recorded of all four feet of this horse?",
   "thrush-by-month": "When in the year do frogs go off, and how does that lie beside the rain?",
   "thrush-after-rain": "Were frogs worse when it had rained more before the visit?",
-  "intervals-kept": "Are the horses seen on the agreed interval, and at which yards do visits slip?",
   "front-and-hind": "How do front and hind feet differ in shape?",
   "prevalence-by-level": "How frequent is thrush per foot, visit, horse and yard, and how alike are feet of one horse?",
   "where-it-varies": "How much of the variation lies between yards, horses, feet and observers?",

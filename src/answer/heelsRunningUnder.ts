@@ -68,7 +68,7 @@ function sayRunning(running: readonly FootTrend[], { minimumDetectable }: FootTr
 function trendTable(feet: readonly FootTrend[], last: ReadonlyMap<string, ShapeMeasureRow>): Table {
   const sorted = [...feet].sort((a, b) => b.change.estimate - a.change.estimate || (a.footId < b.footId ? -1 : 1));
   return {
-    caption: "Gap between toe and heel angle, degrees: the twenty feet in which it grew most",
+    caption: "Gap between toe and heel angle, degrees: the ten feet in which it grew most",
     columns: [
       { name: "horseId", title: "Horse" },
       { name: "foot", title: "Foot" },
@@ -81,7 +81,7 @@ function trendTable(feet: readonly FootTrend[], last: ReadonlyMap<string, ShapeM
       { name: "upper", title: "To", digits: 1 },
       { name: "real", title: "More than reading error" },
     ],
-    rows: sorted.slice(0, 20).map(({ horseId, foot, footId, from, to, times, change, real }) => ({
+    rows: sorted.slice(0, 10).map(({ horseId, foot, footId, from, to, times, change, real }) => ({
       ...{ horseId, foot: footInWords(foot), from: shortDate(from), to: shortDate(to), times },
       latest: last.get(footId)?.value ?? null,
       ...{ change: change.estimate, lower: change.lower, upper: change.upper },

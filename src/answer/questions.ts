@@ -3,6 +3,7 @@ import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked, type QuestionId } from "./asked.js";
 import { badVisitsRunning } from "./badVisitsRunning.js";
 import { dueAndOver } from "./dueAndOver.js";
+import { feetLongUnseen } from "./feetLongUnseen.js";
 import { feetSeen } from "./feetSeen.js";
 import { focusOn } from "./focusOn.js";
 import { forTheVet } from "./forTheVet.js";
@@ -11,7 +12,6 @@ import { gapsAndGrades } from "./gapsAndGrades.js";
 import { hindsOrFronts } from "./hindsOrFronts.js";
 import { horseHistory } from "./horseHistory.js";
 import { horsesToWatch } from "./horsesToWatch.js";
-import { intervalsKept } from "./intervalsKept.js";
 import { keepingTheInterval } from "./keepingTheInterval.js";
 import { missingFeet } from "./missingFeet.js";
 import { newAndStandingThrush } from "./newAndStandingThrush.js";
@@ -75,6 +75,7 @@ function feetBesideTheHerd(study: Study, { horseId, ...rest }: Focus = {}): Answ
 /** Every question that can be asked, by reader. */
 export const questions: readonly Question[] = [
   of("farrier", "feet-seen", feetSeen),
+  of("farrier", "feet-long-unseen", feetLongUnseen),
   of("farrier", "over-the-date", overTheDate),
   of("farrier", "new-and-standing-thrush", newAndStandingThrush),
   of("farrier", "hinds-or-fronts", hindsOrFronts),
@@ -100,7 +101,6 @@ export const questions: readonly Question[] = [
   of("yard manager", "yards-and-ground", yardsAndGround),
   of("yard manager", "horses-to-watch", horsesToWatch),
   of("yard manager", "keeping-the-interval", keepingTheInterval),
-  of("yard manager", "intervals-kept", intervalsKept),
   { ...of("yard manager", "horse-history", horseHistory), needs: "horse" },
 
   of("researcher", "prevalence-by-level", prevalenceByLevel),

@@ -153,7 +153,7 @@ function tests(lags: ReturnType<typeof lagProfile> | string, shape: ReturnType<t
       { name: "what", title: "What" },
       { name: "statistic", title: "F", digits: 2 },
       { name: "df", title: "Degrees of freedom" },
-      { name: "p", title: "p", digits: 4 },
+      { name: "p", title: "p", digits: 4, p: true },
       { name: "n", title: "Feet" },
       { name: "note", title: "Method" },
     ],

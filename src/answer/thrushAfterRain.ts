@@ -45,6 +45,7 @@ export function thrushAfterRain(study: Study): Answer | NotEnoughData {
   if (driest === undefined || wettest === undefined || driest === wettest) {
     return notEnough(`Fewer than two bands of rain hold ${counted(minimumHorses, "horse")} with a graded frog.`);
   }
+  const worst = judged.reduce((most, row) => (row.estimate > most.estimate ? row : most), driest);
   const words = (band: string) => bands.find(({ name }) => name === band)?.words ?? band;
   const known = rows.filter((row) => row.rainMm !== null && row.case !== null).length;
   return {
@@ -55,6 +56,7 @@ export function thrushAfterRain(study: Study): Answer | NotEnoughData {
     tables: [],
     charts: [
       prevalenceByBandChart(drawn, {
+        title: `Thrush was most frequent after ${words(worst.band)} of rain in ${windowDays} days`,
         bandTitle: `Rain in the ${windowDays} days before the visit (mm)`,
         level,
         unit: "feet seen",

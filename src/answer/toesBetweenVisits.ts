@@ -33,6 +33,7 @@ export function toesBetweenVisits(study: Study): Answer | NotEnoughData {
   const growth = herdGrowth(markGrowth(study), { level, leastHorses: minimumHorses });
   const detectable = minimumDetectableOf(study.visits, "toeLengthMm", { level });
   const longer = found.flatMap(({ gain }) => gain.ofHorses.filter(({ lower }) => gain.mean.estimate < (lower ?? 0)));
+  const alike = found.filter((each) => !differ(each)).map(({ shoeing }) => shoeing);
   const means = found.map(({ shoeing, gain }) => `${gain.mean.estimate.toFixed(2)} mm a day ${shoeing}`);
   return {
     kind: "answer",
@@ -41,7 +42,7 @@ export function toesBetweenVisits(study: Study): Answer | NotEnoughData {
     sentence: `From after one trim to before the next, toes gained ${listed(means)}. ${longer.length === 0 ? "No horse gained clearly more than the others going as it does." : `Clearly more than others going as they do: ${listed(longer.map(({ name }) => name))}.`}`,
     tables: [
       meansTable(found, growth.rates),
-      ...found.map(({ shoeing, gain }) => horsesTable(shoeing, gain, rows)),
+      ...found.filter(differ).map(({ shoeing, gain }) => horsesTable(shoeing, gain, rows)),
       definitionsTable(["toeLengthMm"]),
     ],
     charts: [],
@@ -54,13 +55,19 @@ export function toesBetweenVisits(study: Study): Answer | NotEnoughData {
       unit: "a foot between two trims",
       n: found.reduce((sum, { gain }) => sum + gain.n, 0),
       missing: rows.filter(({ shoeing }) => shoeing === null).length,
-      text: `Toe length before the trim less toe length after the last one, over the days between; spans with a visit between them that may have been a trim are left out. ${found.map(({ gain }) => gain.method).join(" ")} Horses are drawn towards the mean the less was seen of them. ${detectable === null ? "The smallest detectable change of a toe length is not known here." : `A gain below ${detectable.toFixed(1)} mm over a span cannot be told from reading error.`} Missing: feet of unknown shoeing.`,
+      text: `Toe length before the trim less toe length after the last one, over the days between; spans with a visit between them that may have been a trim are left out. ${found.map(({ gain }) => gain.method).join(" ")} Horses are drawn towards the mean the less was seen of them.${alike.length === 0 ? "" : ` Horses going ${listed(alike)} differ by no more than chance and are not listed.`} ${detectable === null ? "The smallest detectable change of a toe length is not known here." : `A gain below ${detectable.toFixed(1)} mm over a span cannot be told from reading error.`} Missing: feet of unknown shoeing.`,
       links: ["toeGrowth", "toeGain", "herdGrowth", "minimumDetectableOf"],
     },
   };
 }
 
 type Found = readonly { readonly shoeing: "shod" | "bare"; readonly gain: ToeGainByHorse }[];
+
+/** False when all horses are drawn onto their mean: a list of them would say nothing. */
+function differ({ gain }: Found[number]): boolean {
+  const rates = gain.ofHorses.map(({ estimate }) => estimate);
+  return Math.max(...rates) - Math.min(...rates) > 1e-6;
+}
 
 function meansTable(found: Found, rates: { readonly slowestMmPerDay: number; readonly fastestMmPerDay: number }): Table {
   return {
@@ -95,7 +102,7 @@ function horsesTable(shoeing: "shod" | "bare", { ofHorses, mean }: ToeGainByHors
     return gains.length === 0 ? null : gains.reduce((sum, gain) => sum + gain, 0) / gains.length;
   };
   return {
-    caption: `Horses going ${shoeing}: gain of the toe, mm a day, the twenty that gained most`,
+    caption: `Horses going ${shoeing}: gain of the toe, mm a day, the ten that gained most`,
     columns: [
       { name: "name", title: "Horse" },
       { name: "n", title: "Spans" },
@@ -105,7 +112,7 @@ function horsesTable(shoeing: "shod" | "bare", { ofHorses, mean }: ToeGainByHors
       { name: "last", title: "Gain before the last trim, mm", digits: 1 },
       { name: "more", title: "Clearly more than the mean" },
     ],
-    rows: sorted.slice(0, 20).map((horse) => ({
+    rows: sorted.slice(0, 10).map((horse) => ({
       ...{ name: horse.name, n: horse.n, estimate: horse.estimate, lower: horse.lower, upper: horse.upper },
       ...{ last: lastGain(horse), more: (horse.lower ?? 0) > mean.estimate ? "yes" : "no" },
     })),

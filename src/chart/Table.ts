@@ -11,6 +11,8 @@ export interface TableColumn {
   readonly digits?: number;
   /** Print a proportion as a percentage. */
   readonly percent?: boolean;
+  /** A p value: one that would round to 0 is printed as less than the last digit, `<0.0001`. */
+  readonly p?: boolean;
 }
 
 /** A table to be shown: what is in it, its columns in order, its rows. */

@@ -94,8 +94,23 @@ function panelOf(rows: readonly FourFeetRow[], foot: string, measures: readonly 
     const span = row.upper - row.lower || 1;
     const place = (value: number) => Math.min(1 + reach, Math.max(-reach, (value - row.lower) / span));
     const out = row.value < row.lower || row.value > row.upper;
-    return { measure: row.measure, text: row.text, place: place(row.value), median: place(row.median), from: 0, to: 1, out };
+    const usual = `${row.lower.toFixed(2)} to ${row.upper.toFixed(2)}`;
+    return {
+      measure: row.measure,
+      text: row.text,
+      usual,
+      place: place(row.value),
+      median: place(row.median),
+      from: 0,
+      to: 1,
+      out,
+    };
   });
+  const tooltip = [
+    { field: "measure", type: "nominal", title: "Measure" },
+    { field: "text", type: "nominal", title: "This foot" },
+    { field: "usual", type: "nominal", title: "Band" },
+  ];
   return {
     title: { text: foot, fontSize: 13, fontWeight: 600, anchor: "start", offset: 4 },
     width: panel.width,
@@ -104,7 +119,7 @@ function panelOf(rows: readonly FourFeetRow[], foot: string, measures: readonly 
     layer: [
       {
         mark: { type: "bar", color: palette.skyBlue, opacity: 0.35, height: 16 },
-        encoding: { y, x: { ...x, field: "from" }, x2: { field: "to" } },
+        encoding: { y, x: { ...x, field: "from" }, x2: { field: "to" }, tooltip },
       },
       {
         mark: { type: "tick", color: palette.blue, thickness: 2, size: 16 },
@@ -113,7 +128,7 @@ function panelOf(rows: readonly FourFeetRow[], foot: string, measures: readonly 
       {
         mark: { type: "point", filled: true, size: 70, opacity: 1 },
         encoding: {
-          ...{ y, x: { ...x, field: "place" } },
+          ...{ y, x: { ...x, field: "place" }, tooltip },
           color: { condition: { test: "datum.out", value: palette.vermillion }, value: palette.ink },
           shape: { condition: { test: "datum.out", value: "square" }, value: "circle" },
         },

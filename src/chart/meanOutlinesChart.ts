@@ -51,14 +51,14 @@ export function meanOutlinesChart(rows: readonly MeanOutlineRow[], options: Mean
     ...rows.map((row) => ({
       data: { values: ordered([...closed(row.outer), ...closed(row.inner).reverse()]) },
       mark: { type: "line", filled: true, color: looks[row.end].color, opacity: looks[row.end].fill, strokeWidth: 0 },
-      encoding: { x, y, order },
+      encoding: { x, y, order, tooltip: saidOf(row, "band") },
     })),
     axisLine(low, 0.1, x, y),
     axisLine(0.7, high, x, y),
     ...rows.map((row) => ({
       data: { values: ordered(closed(row.mean)) },
       mark: { type: "line", color: looks[row.end].color, strokeWidth: 2, strokeDash: looks[row.end].dash },
-      encoding: { x, y, order },
+      encoding: { x, y, order, tooltip: saidOf(row, "mean") },
     })),
     ...rows.map((row, place) => legendLine(row, place, width)),
     word("toe", width / 2 + 8, 8, "left"),
@@ -78,6 +78,10 @@ export function meanOutlinesChart(rows: readonly MeanOutlineRow[], options: Mean
       resolve: { scale: { x: "shared", y: "shared" } },
     },
   });
+}
+
+function saidOf(row: MeanOutlineRow, part: string): object {
+  return { value: `${looks[row.end].words}, ${part}: ${counted(row.outlines, "outline")} of ${counted(row.horses, "horse")}` };
 }
 
 /** A piece of the axis from the middle of the heels to the toe; the words stand in between. */

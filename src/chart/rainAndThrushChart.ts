@@ -7,6 +7,7 @@ import { countsFit } from "./parts/countsFit.js";
 import { emptyChart } from "./parts/emptyChart.js";
 import { greyedRows } from "./parts/greyedRows.js";
 import { intervalLayers } from "./parts/intervalLayers.js";
+import { linkedMonths, type LinkedMonths } from "./parts/linkedMonths.js";
 import { monthAxis } from "./parts/monthAxis.js";
 import { monthText } from "./parts/monthText.js";
 import { palette } from "./parts/palette.js";
@@ -38,7 +39,7 @@ export interface RainAndThrushOptions {
 /**
  * Thrush by month above rain by month, on one month axis. Two panels and not two scales in one, so that no crossing of lines
  * suggests a link that the numbers do not carry. Months without a row stay as gaps; a month without a rain total says so; where no month
- * has one, the panel is left out.
+ * has one, the panel is left out. Where the drawing is live, the month under the pointer is lit in both panels, with all its numbers.
  */
 export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndThrushOptions): Chart {
   const reason = options.tooFewReason ?? "too few to judge";
@@ -55,6 +56,8 @@ export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndTh
   // A panel without a value has no scale to draw.
   const anyRain = rows.some((row) => row.rainMm !== null);
   const anyShare = rows.some((row) => row.estimate !== null);
+  const panels = [...(anyShare ? ["thrush"] : []), ...(anyRain ? ["rain"] : [])];
+  const linked = linkedMonths(panels, tooltip);
   return chartOf({
     title: options.title ?? titleOf(rows, worst),
     explained: [
@@ -66,11 +69,12 @@ export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndTh
     table,
     widthPx: widthPx + 60,
     body: {
-      data: { values: rows.map((row) => ({ ...row, tooFew: row.tooFew === true, name: monthText(row.month) })) },
+      data: { values: rows.map((row) => ({ ...row, tooFew: row.tooFew === true, ...saidOf(row, options) })) },
+      params: linked.params,
       spacing: 14,
       vconcat: [
-        ...(anyShare ? [thrushPanel(months, widthPx, options, counts, !anyRain)] : []),
-        ...(anyRain ? [rainPanel(months, widthPx)] : []),
+        ...(anyShare ? [thrushPanel(months, widthPx, options, { counts, lowest: !anyRain, linked })] : []),
+        ...(anyRain ? [rainPanel(months, widthPx, linked)] : []),
       ],
     },
   });
@@ -86,19 +90,33 @@ function titleOf(rows: readonly MonthRow[], worst: MonthRow | null): string {
     : `Thrush was most frequent in ${monthText(worst.month)}`;
 }
 
+// Words and not numbers, so that what is missing is said. The fields of saidOf.
+const tooltip = [
+  { field: "name", type: "nominal", title: "Month" },
+  { field: "shareText", type: "nominal", title: "With thrush" },
+  { field: "rainText", type: "nominal", title: "Rain" },
+];
+
+function saidOf(row: MonthRow, { level, unit }: RainAndThrushOptions): Readonly<Record<string, string>> {
+  return {
+    name: monthText(row.month),
+    shareText: row.estimate === null ? `no share, ${cellText(row.n, { digits: 0 })} ${unit}` : proportionText(row, level, unit),
+    rainText: row.rainMm === null ? "no total" : `${cellText(row.rainMm, { digits: 0 })} mm`,
+  };
+}
+
 function thrushPanel(
   months: readonly string[],
   width: number,
   options: RainAndThrushOptions,
-  counts: boolean,
-  lowest: boolean,
+  { counts, lowest, linked }: { readonly counts: boolean; readonly lowest: boolean; readonly linked: LinkedMonths },
 ): Record<string, unknown> {
   const { encoding: x } = monthAxis(months, lowest);
-  const percent = (field: string, title: string) => ({ field, type: "quantitative", title, format: ".1~%" });
   return {
     width,
     height: 190,
     layer: [
+      linked.layerOf("thrush", x),
       ...intervalLayers({
         x,
         y: {
@@ -107,26 +125,20 @@ function thrushPanel(
           scale: { zero: true, nice: true },
           axis: { format: "~%", tickCount: 5 },
         },
-        tooltip: [
-          { field: "name", type: "nominal", title: "Month" },
-          percent("estimate", "With thrush"),
-          percent("lower", "Interval from"),
-          percent("upper", "to"),
-          { field: "cases", type: "quantitative", title: "Cases" },
-          { field: "n", type: "quantitative", title: capital(options.unit) },
-        ],
+        tooltip,
       }),
       ...(counts ? countLayers(x) : []),
     ],
   };
 }
 
-function rainPanel(months: readonly string[], width: number): Record<string, unknown> {
+function rainPanel(months: readonly string[], width: number, linked: LinkedMonths): Record<string, unknown> {
   const { encoding: x, months: span } = monthAxis(months, true);
   return {
     width,
     height: 110,
     layer: [
+      linked.layerOf("rain", x),
       {
         transform: [{ filter: "isValid(datum.rainMm)" }],
         mark: {
@@ -139,10 +151,7 @@ function rainPanel(months: readonly string[], width: number): Record<string, unk
         encoding: {
           x,
           y: { field: "rainMm", type: "quantitative", title: "Rain (mm)", scale: { zero: true }, axis: { tickCount: 4 } },
-          tooltip: [
-            { field: "name", type: "nominal", title: "Month" },
-            { field: "rainMm", type: "quantitative", title: "Rain (mm)", format: ",.1~f" },
-          ],
+          tooltip,
         },
       },
       {

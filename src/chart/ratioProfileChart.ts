@@ -26,6 +26,14 @@ export interface RatioProfileOptions {
 
 const widthPx = 460;
 
+function wordsOf(row: ProfileRow): { readonly ratioText: string; readonly wholeText: string } {
+  const said = (value: number) => value.toFixed(2);
+  return {
+    ratioText: `${said(row.estimate)} (${said(row.lower)} to ${said(row.upper)})`,
+    wholeText: `${said(row.lowerTogether)} to ${said(row.upperTogether)}`,
+  };
+}
+
 /** Odds ratios along days or exposures as a line; a dark band holds each place, a pale band with dashed edges the whole curve; a line at 1. */
 export function ratioProfileChart(rows: readonly ProfileRow[], options: RatioProfileOptions): Chart {
   const { title, placeTitle, ratioTitle, level } = options;
@@ -77,7 +85,7 @@ export function ratioProfileChart(rows: readonly ProfileRow[], options: RatioPro
     body: {
       width: widthPx,
       height: 240,
-      data: { values: rows.map((row) => ({ ...row })) },
+      data: { values: rows.map((row) => ({ ...row, ...wordsOf(row) })) },
       layer: [
         band(palette.paleGrey, 0.35, "lowerTogether", "upperTogether"),
         band(palette.skyBlue, 0.5, "lower", "upper"),
@@ -89,6 +97,18 @@ export function ratioProfileChart(rows: readonly ProfileRow[], options: RatioPro
           encoding: { y: { ...y, datum: 1 } },
         },
         { mark: { type: "line", color: palette.blue, strokeWidth: 2.5 }, encoding: { x, y: { ...y, field: "estimate" } } },
+        {
+          // Unseen: what the pointer meets, since a line as a whole has one tooltip only.
+          mark: { type: "rule", opacity: 0, strokeWidth: Math.max(2, widthPx / rows.length) },
+          encoding: {
+            x,
+            tooltip: [
+              { field: "place", type: "quantitative", title: placeTitle, format: ",~r" },
+              { field: "ratioText", type: "nominal", title: ratioTitle },
+              { field: "wholeText", type: "nominal", title: `${interval} of the whole curve` },
+            ],
+          },
+        },
       ],
     },
   });

@@ -66,7 +66,14 @@ export function recordFlowChart(steps: readonly FlowStep[], options: { readonly 
       layer: [
         {
           mark: { type: "bar", color: palette.skyBlue, stroke: palette.quietInk, strokeWidth: 0.8, height: { band: 0.7 } },
-          encoding: { y, x: { field: "left", type: "quantitative", title: unit, axis: { grid: false, tickCount: 4 } } },
+          encoding: {
+            y,
+            x: { field: "left", type: "quantitative", title: unit, axis: { grid: false, tickCount: 4 } },
+            tooltip: [
+              { field: "step", type: "nominal", title: "Step" },
+              { field: "note", type: "nominal", title: `Left (${unit})` },
+            ],
+          },
         },
         {
           mark: { type: "text", align: "left", fontSize: 12, color: palette.ink },

@@ -70,20 +70,22 @@ export function survivalChart(lines: readonly SurvivalLine[], options: SurvivalC
     body: {
       width: widthPx,
       height: 250,
-      data: { values: drawn.flatMap(valuesOf) },
+      data: { values: drawn.flatMap((line) => valuesOf(line, options.level)) },
       layer: layersOf(drawn, options),
     },
   });
 }
 
-function valuesOf(line: SurvivalLine): Record<string, unknown>[] {
+function valuesOf(line: SurvivalLine, level: number): Record<string, unknown>[] {
   const start = { time: 0, survival: 1, lower: 1, upper: 1 };
   const last = line.steps.at(-1) ?? start;
   const end = line.longest > last.time ? [{ ...last, time: line.longest }] : [];
   const rows = [start, ...line.steps, ...end];
+  const percent = (value: number) => cellText(value, { percent: true });
   return rows.map(({ time, survival, lower, upper }, place) => ({
     name: line.name,
     ...{ time, survival, lower, upper },
+    share: `${percent(survival)} (${lower === null || upper === null ? "no interval" : `${percent(level)} interval ${percent(lower)} to ${percent(upper)}`})`,
     last: place === rows.length - 1,
   }));
 }
@@ -128,6 +130,19 @@ function layersOf(lines: readonly SurvivalLine[], options: SurvivalChartOptions)
         },
       },
     },
+    {
+      // Unseen: what the pointer meets, since a line as a whole has one tooltip only.
+      mark: { type: "point", opacity: 0, filled: true, size: 150 },
+      encoding: {
+        x,
+        y: { ...y, field: "survival" },
+        tooltip: [
+          { field: "name", type: "nominal", title: "Group" },
+          { field: "time", type: "quantitative", title: options.timeTitle, format: ",d" },
+          { field: "share", type: "nominal", title: options.shareTitle },
+        ],
+      },
+    },
     ...(names.length === 1 ? [] : [ends]),
   ];
 }
@@ -138,9 +153,9 @@ function readingOf(lines: readonly SurvivalLine[], { shareTitle, level }: Surviv
       ({ time, estimate, lower, upper, atRisk }) =>
         `${proportionText({ estimate, lower, upper, cases: 0, n: atRisk }, level, "still watched")} at ${time} days`,
     );
-    return `${name}: ${at.length === 0 ? "not watched long enough to read off" : at.join(", ")}`;
+    return `${name} ${at.length === 0 ? "not watched long enough to read off" : at.join(", ")}`;
   });
-  return `${shareTitle}. ${said.join(". ")}.`;
+  return `${shareTitle}: ${said.join("; ")}.`;
 }
 
 function tableOf(lines: readonly SurvivalLine[], { shareTitle, timeTitle, unit, level }: SurvivalChartOptions): Table {

@@ -35,3 +35,12 @@ test("without toes before and after the trim it cannot be said", () => {
   const after = visits.filter(({ stage }) => stage === "after_trim");
   expect(toesBetweenVisits(studyOf({ visits: after, horses }))).toMatchObject({ kind: "not_enough_data" });
 });
+
+test("horses that differ by no more than the turns do are not listed, and the method says so", () => {
+  // Gains of 8, 8.2 and 8.4 mm come to each horse by turns; h0 is left out.
+  const alike = visits.filter(({ horseId }) => horseId !== "h0");
+  const answer = toesBetweenVisits(studyOf({ visits: alike, horses }));
+  if (answer.kind !== "answer") throw new Error(answer.reason);
+  expect(answer.tables.map(({ caption }) => caption).filter((caption) => caption.startsWith("Horses going"))).toEqual([]);
+  expect(answer.method.text).toContain("Horses going shod differ by no more than chance and are not listed.");
+});

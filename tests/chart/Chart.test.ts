@@ -78,6 +78,12 @@ describe.each(charts)("%s", (_, chart) => {
     expect(JSON.parse(text)).toEqual(chart.spec);
   });
 
+  test("tells its numbers to the pointer, wherever it draws some", () => {
+    // A chart with nothing to draw is one text.
+    const nothing = (chart.spec["mark"] as { type?: string } | undefined)?.type === "text";
+    expect(JSON.stringify(chart.spec).includes('"tooltip"')).toBe(!nothing);
+  });
+
   test("has a table whose every cell can be printed", () => {
     const names = chart.table.columns.map((column) => column.name);
     expect(chart.table.caption).not.toBe("");

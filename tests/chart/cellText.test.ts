@@ -35,3 +35,14 @@ test("a percentage never says certain unless it is", () => {
 test("NaN is refused", () => {
   expect(() => cellText(NaN, {})).toThrow(RangeError);
 });
+
+test("a p value is never printed as 0", () => {
+  const column = { digits: 4, p: true };
+  expect([0, 1e-9, 0.000099, 0.0001, 0.0312].map((value) => cellText(value, column))).toEqual([
+    "<0.0001",
+    "<0.0001",
+    "<0.0001",
+    "0.0001",
+    "0.0312",
+  ]);
+});

@@ -6,12 +6,29 @@ import { renderers, scene } from "./renderers.js";
 describe.each(renderers)("drawn by $name", (renderer) => {
   test("a point for each share, a line for each interval, a bar for each total; nothing for what is missing", async () => {
     const { items } = await scene(rainAndThrushChart(months, rainOptions), renderer);
-    const drawn = (type: string) => items.filter((item) => item.type === type).map((item) => item.datum["month"]);
+    const seen = items.filter((item) => item.opacity !== 0);
+    const drawn = (type: string) => seen.filter((item) => item.type === type).map((item) => item.datum["month"]);
     const withShare = ["2024-11", "2024-12", "2025-01", "2025-04", "2025-05"];
     expect(drawn("symbol")).toEqual(withShare);
     expect(drawn("rule")).toEqual(withShare);
     expect(drawn("rect")).toEqual(["2024-11", "2024-12", "2025-01", "2025-02", "2025-05"]);
     expect(items.filter((item) => item.text === "no total").map((item) => item.datum["month"])).toEqual(["2025-04"]);
+  });
+
+  test("the month pointed at is lit in both panels; without a pointer, as in a picture, none is", async () => {
+    const chart = rainAndThrushChart(months, rainOptions);
+    const bands = async (value?: string) => {
+      const pointed = value === undefined ? undefined : { selection: "pointedMonth", field: "month", value };
+      const { items } = await scene(chart, renderer, pointed);
+      // Bands come for every month, measured or not, so that any can be pointed at; bars have no opacity of their own.
+      return items.filter((item) => item.type === "rect" && item.opacity !== undefined);
+    };
+    const lit = async (value?: string) =>
+      (await bands(value)).filter((item) => item.opacity! > 0).map((item) => item.datum["month"]);
+    expect((await bands()).map((item) => item.datum["month"])).toEqual([...months, ...months].map((row) => row.month));
+    expect(await lit()).toEqual([]);
+    expect(await lit("2024-12")).toEqual(["2024-12", "2024-12"]);
+    expect(await lit("2025-02")).toEqual(["2025-02", "2025-02"]);
   });
 
   test("counts stand above the months, unless there are too many to be written", async () => {

@@ -36,11 +36,19 @@ export interface Scene {
     readonly type: string;
     readonly datum: Readonly<Record<string, unknown>>;
     readonly text?: unknown;
+    readonly opacity?: number;
   }[];
 }
 
+/** What the pointer is over: a selection of the chart, the field it goes by and the value of it. */
+export interface Pointed {
+  readonly selection: string;
+  readonly field: string;
+  readonly value: string;
+}
+
 /** Compiles and runs a chart without a screen. */
-export async function scene(chart: Chart, { vega: runtime, vegaLite: compiler }: Renderer): Promise<Scene> {
+export async function scene(chart: Chart, { vega: runtime, vegaLite: compiler }: Renderer, pointed?: Pointed): Promise<Scene> {
   const complaints: string[] = [];
   const note = (...said: readonly unknown[]) => {
     complaints.push(said.map(String).join(" "));
@@ -51,6 +59,11 @@ export async function scene(chart: Chart, { vega: runtime, vegaLite: compiler }:
   // Vega writes its own marks into the data rows.
   const view = new runtime.View(runtime.parse(structuredClone(compiled)), { renderer: "none", logger });
   await view.runAsync();
+  if (pointed !== undefined) {
+    const { selection, field, value } = pointed;
+    // What Vega-Lite keeps of a selection by points.
+    await view.data(`${selection}_store`, [{ unit: "test", fields: [{ type: "E", field }], values: [value] }]).runAsync();
+  }
   const items: Scene["items"][number][] = [];
   walk((view.scenegraph() as unknown as { readonly root: Mark }).root, items);
   view.finalize();
@@ -60,6 +73,7 @@ export async function scene(chart: Chart, { vega: runtime, vegaLite: compiler }:
 interface Item {
   readonly datum?: Readonly<Record<string, unknown>>;
   readonly text?: unknown;
+  readonly opacity?: number;
   readonly items?: readonly Mark[];
 }
 
@@ -73,6 +87,12 @@ function walk(mark: Mark, into: Scene["items"][number][]): void {
   if (mark.role !== undefined && /axis|legend|title/.test(mark.role)) return;
   for (const item of mark.items) {
     if (mark.marktype === "group") for (const inner of item.items ?? []) walk(inner, into);
-    else into.push({ type: mark.marktype, datum: item.datum ?? {}, ...(item.text === undefined ? {} : { text: item.text }) });
+    else
+      into.push({
+        type: mark.marktype,
+        datum: item.datum ?? {},
+        ...(item.text === undefined ? {} : { text: item.text }),
+        ...(item.opacity === undefined ? {} : { opacity: item.opacity }),
+      });
   }
 }

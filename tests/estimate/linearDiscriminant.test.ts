@@ -165,6 +165,15 @@ describe("what is left out or refused", () => {
     expect(found.dropped.map(({ column, count }) => [column, count])).toEqual([["Species", 1], ["Petal.Width", 1]]); // prettier-ignore
   });
 
+  test("rows that are none, and numbers that are none", () => {
+    expect(faultCode(() => by([...iris, null as unknown as (typeof iris)[0]]))).toBe("out_of_range");
+    expect(faultCode(() => by(null as unknown as typeof iris))).toBe("empty");
+    expect(faultCode(() => by([]))).toBe("empty");
+    for (const value of [NaN, Infinity, "wide"]) {
+      expect(faultCode(() => by([...iris, { ...iris[0]!, "Petal.Width": value }]))).toBe("not_a_number");
+    }
+  });
+
   test("constant and repeated terms, single classes, bad priors, in words", () => {
     const rows = iris.map((row, i) => ({
       ...row,

@@ -1,11 +1,13 @@
 import { join } from "node:path";
 import { setTimeout as pause } from "node:timers/promises";
 import type { Browser, Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, test } from "vitest";
+import { afterAll, beforeAll, describe, expect, test, vi } from "vitest";
 import { notebooks } from "../notebooks/notebooks.js";
 import { openBrowser } from "./browser.js";
 import { codeCells, isMarkedChanged, openNotebook, restartAndRunAll, save, setTheme } from "./labPage.js";
+import { litBands } from "./litBands.js";
 import { contrasts, drawings } from "./lookedAt.js";
+import { pictures } from "./pictures.js";
 import { startLab, type Lab } from "./startLab.js";
 import { workplace, type Workplace } from "./workplace.js";
 
@@ -38,9 +40,32 @@ async function looksRight(page: Page, charts: number, picture: string): Promise<
   const texts = await contrasts(page);
   expect(texts.length).toBeGreaterThan(20);
   expect(texts.filter(({ ratio }) => ratio < leastContrast)).toEqual([]);
-  await page.locator(".jp-Notebook-cell").first().scrollIntoViewIfNeeded();
-  await page.screenshot({ path: join(place!.pictures, picture) });
+  await pictures(page, join(place!.pictures, picture));
 }
+
+/** Points at a month in the upper panel of each chart of thrush and rain; how many such charts there are. */
+async function pointedMonthsAreLit(page: Page): Promise<number> {
+  const charts = await page.locator('.jp-OutputArea-output [role="graphics-document"][aria-label*=" Most rain: "]').all();
+  for (const chart of charts) {
+    await chart.scrollIntoViewIfNeeded();
+    expect(await litBands(chart), "lit without a pointer").toEqual([]);
+    // The notebook may still be moving to where it was scrolled.
+    const point = async () => {
+      await page.mouse.move(0, 0);
+      const { width, height } = (await chart.locator("canvas").boundingBox())!;
+      await chart.locator("canvas").hover({ position: { x: width * 0.6, y: height * 0.45 } });
+      await pause(100);
+      expect(await litBands(chart), "panels lit").toHaveLength(2);
+    };
+    await vi.waitFor(point, { timeout: 20_000, interval: 300 });
+    const said = (await page.locator("#vg-tooltip-element.visible").innerText()).replace(/\s+/g, " ");
+    expect(said).toMatch(/^Month: .*With thrush: .*(horses|no share).*Rain: (\d+ mm|no total)$/);
+    await page.mouse.move(0, 0);
+  }
+  return charts.length;
+}
+
+let monthsPointedAt = 0;
 
 describe.each(notebooks)("%s in JupyterLab", (name) => {
   test("opens unchanged, runs from a fresh kernel, draws every chart live, and reads in light and dark", async () => {
@@ -60,18 +85,29 @@ describe.each(notebooks)("%s in JupyterLab", (name) => {
     const outputs = cells.flatMap((cell) => cell.outputs);
     expect(outputs.filter((output) => output.output_type === "error")).toEqual([]);
     expect(outputs.filter((output) => output.output_type === "stream" && output.name === "stderr")).toEqual([]);
-    const charts = outputs.filter((output) => output.output_type === "display_data" && vegaLite in output.data).length;
+    const specs = outputs.flatMap((output) => (output.output_type === "display_data" ? (output.data[vegaLite] ?? []) : []));
+    const charts = specs.length;
     expect(charts).toBeGreaterThan(0);
-    await looksRight(page, charts, name.replace(/\.ipynb$/, "-light.png"));
+    const fonts = specs.map((spec) => (spec as { config: { font: string } }).config.font);
+    // A list of families that is no CSS is passed over by a canvas, and with it size and weight.
+    expect(await page.evaluate((lists) => lists.filter((list) => !CSS.supports("font-family", list)), fonts)).toEqual([]);
+    await looksRight(page, charts, name.replace(/\.ipynb$/, "-light"));
+    const ofMonths = cells.filter(({ source }) => source.includes("show(thrushByMonth(")).length;
+    expect(await pointedMonthsAreLit(page)).toBe(ofMonths);
+    monthsPointedAt += ofMonths;
 
     await save(page);
     await openNotebook(page, lab!.address(name));
     await pause(2000);
     expect(await isMarkedChanged(page), "marked as changed when opened with its outputs").toBe(false);
     await setTheme(page, "JupyterLab Dark");
-    await looksRight(page, charts, name.replace(/\.ipynb$/, "-dark.png"));
+    await looksRight(page, charts, name.replace(/\.ipynb$/, "-dark"));
     await setTheme(page, "JupyterLab Light");
     expect(faults).toEqual([]);
     await page.close();
   });
+});
+
+test("some notebook has a chart of months to point at", () => {
+  expect(monthsPointedAt).toBeGreaterThan(0);
 });

@@ -43,5 +43,5 @@ test("the paper is light and opaque, with ink on it", async () => {
 });
 
 test("the drawing asks for the font that is shipped", async () => {
-  expect(await toSvg(chart)).toContain('font-family="Source Sans 3,');
+  expect(await toSvg(chart)).toContain(`font-family="'Source Sans 3',`);
 });

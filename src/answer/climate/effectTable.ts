@@ -20,7 +20,7 @@ export function effectTable(
       { name: "estimate", title: "Odds ratio", digits: 3 },
       { name: "lower", title: `${interval}, from`, digits: 3 },
       { name: "upper", title: "to", digits: 3 },
-      { name: "p", title: "p", digits: 4 },
+      { name: "p", title: "p", digits: 4, p: true },
       ...(withAdjusted ? [{ name: "adjustedP", title: "p, Holm over all tried", digits: 4 }] : []),
       { name: "n", title: "Feet" },
       { name: "cases", title: "Cases" },

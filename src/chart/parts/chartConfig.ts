@@ -3,7 +3,8 @@ import { palette } from "./palette.js";
 /** The look shared by all charts, as a new Vega-Lite `config`: one family of type, nothing smaller than 12 px, quiet grid. */
 export function chartConfig(): Record<string, unknown> {
   return {
-    font: "Source Sans 3, Source Sans Pro, Helvetica, Arial, sans-serif",
+    // In quotes, for a name may hold no word that begins with a digit, and a canvas that is given one falls back to letters of 10 px.
+    font: "'Source Sans 3', 'Source Sans Pro', 'Segoe UI', Helvetica, Arial, sans-serif",
     view: { stroke: null },
     axis: {
       labelFontSize: 13,

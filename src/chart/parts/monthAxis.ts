@@ -36,6 +36,8 @@ export function monthAxis(months: readonly string[], labels: boolean): MonthAxis
         labelAngle: 0,
         labelOverlap: false,
         grid: true,
+        // Below the marks, also where a panel has bands, over which Vega-Lite would draw it.
+        zindex: 0,
         title: labels ? "Month" : null,
       },
     },

@@ -35,13 +35,19 @@ export async function rowBundles({ items }: ItemsInARow): Promise<MimeBundle[]> 
 function chartsInARow(first: Chart, others: readonly Chart[]): Chart {
   if (others.length === 0) return first;
   const charts = [first, ...others];
-  const frame = ["$schema", "background", "padding", "config"];
+  const frame = ["$schema", "background", "padding", "config", "params"];
+  // A selection stands at the top of a specification only; the same one in several charts ties them together.
+  const params = new Map(charts.flatMap(({ spec }) => listOf(spec["params"])).map((param) => [JSON.stringify(param), param]));
   const inner = charts.map(({ spec }) => Object.fromEntries(Object.entries(spec).filter(([key]) => !frame.includes(key))));
   const outer = Object.fromEntries(Object.entries(first.spec).filter(([key]) => frame.includes(key)));
   return {
     title: charts.map(({ title }) => title).join(" | "),
     reading: charts.map(({ reading }) => reading).join(" "),
     table: first.table,
-    spec: { ...outer, spacing: 40, hconcat: inner },
+    spec: { ...outer, ...(params.size === 0 ? {} : { params: [...params.values()] }), spacing: 40, hconcat: inner },
   };
+}
+
+function listOf(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
 }
