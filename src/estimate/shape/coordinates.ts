@@ -19,7 +19,8 @@ export function coordinates(points: Points): { readonly x: Float64Array; readonl
   for (let i = 0; i < n; i += 1) {
     const point = points[i]!;
     const pair = isPair(point);
-    const [px, py] = pair ? point : [(point as Partial<Point> | null)?.x, (point as Partial<Point> | null)?.y];
+    const px = pair ? point[0] : (point as Partial<Point> | null)?.x;
+    const py = pair ? point[1] : (point as Partial<Point> | null)?.y;
     if (!isNumber(px) || !isNumber(py)) throw notANumber(px, py, i + 1);
     x[i] = px;
     y[i] = py;
