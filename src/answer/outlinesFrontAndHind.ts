@@ -1,5 +1,6 @@
 import { meanOutlinesChart } from "../chart/meanOutlinesChart.js";
 import type { TracedOutline } from "../derive/TracedOutline.js";
+import { mostUsedStage } from "../derive/mostUsedStage.js";
 import { tracedOutlines } from "../derive/tracedOutlines.js";
 import { describedOutlines, type OutlineDescription } from "../estimate/describedOutlines.js";
 import { meanInterval } from "../estimate/meanInterval.js";
@@ -29,7 +30,10 @@ const measures = [
 /** Mean outlines of both ends, and the difference within horses. Unit: a horse. */
 export function outlinesFrontAndHind(study: Study): Answer | NotEnoughData {
   const { level, minimumHorses } = study.settings;
-  const usable = tracedOutlines(study, { mirrorLeft: true }).filter((outline) => outline.usable && outline.side !== null);
+  const species = new Map(study.horses.map((stay) => [stay.horseId, stay.species]));
+  const usable = tracedOutlines(study, { mirrorLeft: true }).filter(
+    ({ usable: sound, side, horseId }) => sound && side !== null && !["donkey", "mule"].includes(species.get(horseId) ?? "horse"),
+  );
   const stage = mostUsedStage(usable);
   const taken = usable.filter((outline) => outline.stage === stage);
   const { rows, leftOut } = describedOutlines(taken);
@@ -75,7 +79,7 @@ export function outlinesFrontAndHind(study: Study): Answer | NotEnoughData {
       unit: "a horse",
       n: horses,
       missing: usable.length - sound.length,
-      text: `Outlines ${stageInWords(stage)}, left feet mirrored, ${POINTS} points from the toe, superimposed by Procrustes; front and hind of one side and day make a pair, swapped at random within horses, ${counted(tested.permutations, "time")}. Single measures: mean of each end, front less hind within each horse, mean over horses with Student's t limits. Outlines of another stage, and ones that cannot be used, are left out and counted as missing.`,
+      text: `Outlines ${stageInWords(stage)}, left feet mirrored, ${POINTS} points from the toe, superimposed by Procrustes; front and hind of one side and day make a pair, swapped at random within horses, ${counted(tested.permutations, "time")}. Single measures: mean of each end, front less hind within each horse, mean over horses with Student's t limits. Outlines of another stage, and ones that cannot be used, are left out and counted as missing. Horses and ponies only.`,
       links: ["shapeDifference", "meanOutlines", "describedOutlines", "meanInterval"],
     },
   };
@@ -112,10 +116,4 @@ function pairsOf(outlines: readonly TracedOutline[]) {
     if (fore === undefined || hind === undefined) return [];
     return points(fore).flatMap((first) => points(hind).map((second) => ({ first, second, cluster: fore.horseId })));
   });
-}
-
-function mostUsedStage(outlines: readonly TracedOutline[]): TracedOutline["stage"] {
-  const counts = [...grouped(outlines, ({ stage }) => stage)].map(([stage, of]) => ({ stage, n: of.length }));
-  counts.sort((a, b) => b.n - a.n || ((a.stage ?? "") < (b.stage ?? "") ? -1 : 1));
-  return counts[0]?.stage ?? null;
 }

@@ -133,13 +133,17 @@ function panelOf(rows: readonly FourFeetRow[], foot: string, measures: readonly 
           shape: { condition: { test: "datum.out", value: "square" }, value: "circle" },
         },
       },
-      {
-        mark: { type: "text", align: "right", fontSize: 12 },
-        encoding: {
-          ...{ y, x: { value: panel.width }, text: { field: "text", type: "nominal" } },
-          color: { condition: { test: "datum.out", value: "#a84a00" }, value: palette.ink },
+      // What lies outside is heavier as well as coloured, so that it does not turn pale in grey.
+      ...[false, true].map((out) => ({
+        transform: [{ filter: out ? "datum.out" : "!datum.out" }],
+        mark: {
+          type: "text",
+          align: "right",
+          fontSize: 12,
+          ...(out ? { fontWeight: 700, color: "#a84a00" } : { color: palette.ink }),
         },
-      },
+        encoding: { y, x: { value: panel.width }, text: { field: "text", type: "nominal" } },
+      })),
     ],
   };
 }

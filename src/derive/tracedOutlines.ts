@@ -26,9 +26,9 @@ export interface TracedOutlinesOptions {
  * wrong with one stands in its `faults`, and one with `usable` false is to be left out and counted.
  *
  * Method: numbered points in the order of their numbers, each ring run anticlockwise; landmarks by their names. A wall is not usable with
- * fewer than 20 points, when it crosses itself (the order is mixed up) or comes back to a place, when it is open elsewhere than at the
+ * fewer than 20 points or more than 5000, when it crosses itself (the order is mixed up) or comes back to a place, when it is open elsewhere than at the
  * heels, without its three landmarks, or when heels and toe are less than
- * 30 or more than 280 mm apart; an unusable frog (fewer than 8 points, or crossing itself) is left empty. All feet are taken to be
+ * 30 or more than 280 mm apart; an unusable frog (fewer than 8 points or more than 5000, or crossing itself) is left empty. All feet are taken to be
  * traced from the same side, from above or from below; when more than two thirds of the sided outlines agree in that, the others get
  * the fault `other_hand`. A size, place or turn is not changed unless `aligned` is asked for, and then only place and turn.
  *

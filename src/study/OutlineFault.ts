@@ -4,6 +4,7 @@ export interface OutlineFault {
   readonly code:
     | "no_wall"
     | "too_few_points"
+    | "too_many_points"
     | "unknown_point"
     | "missing_landmark"
     | "landmark_off_wall"

@@ -77,3 +77,11 @@ test("two observers on one day make one reading, their mean, and the order of ro
   expect(answer!.charts[0]!.table.rows).toHaveLength(1);
   expect(Object.values(answer!.charts[0]!.table.rows[0]!)).toContain("1.06");
 });
+
+test("the herd stands beside it at the same stage only", () => {
+  const other = herd.map((row): FootVisit => ({ ...row, visitDate: "2025-03-03", stage: "before_trim", hoofWidthMm: 150 }));
+  const [plain, mixed] = [herd, [...herd, ...other]].map((rows) =>
+    feetOfOneVisit(studyOf({ visits: [...rows, ...bess] }), "Bess"),
+  );
+  expect(mixed).toEqual(plain);
+});

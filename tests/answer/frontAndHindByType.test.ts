@@ -44,3 +44,12 @@ test("too few horses", () => {
     reason: expect.stringMatching(/^4 horses have/) as string,
   });
 });
+
+test("readings of another stage are not pooled", () => {
+  const before = visits
+    .slice(0, 10)
+    .map((visit): FootVisit => ({ ...visit, stage: "before_trim", hoofWidthMm: visit.foot === "LF" ? 160 : 100 }));
+  const [plain, mixed] = [visits, [...visits, ...before]].map((rows) => frontAndHindByType(studyOf({ visits: rows, horses })));
+  if (plain!.kind !== "answer" || mixed!.kind !== "answer") throw new Error("no answer");
+  expect(mixed!.tables).toEqual(plain!.tables);
+});

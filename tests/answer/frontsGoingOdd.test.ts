@@ -50,3 +50,18 @@ test("error of reading unknown, no toe angles", () => {
   expect(answer.sentence).toContain("so no pair is said to grow apart");
   expect(frontsGoingOdd(studyOf({ visits: [footVisit({ toeAngleDeg: 50 })] }))).toMatchObject({ kind: "not_enough_data" });
 });
+
+test("readings of another stage are not pooled, though they are later", () => {
+  const before = visits
+    .filter(({ horseId }) => horseId < "h8")
+    .map((visit): FootVisit => ({
+      ...visit,
+      visitDate: visit.visitDate.replace("2025", "2026"),
+      stage: "before_trim",
+      toeAngleDeg: visit.foot === "LF" ? 60 : 50,
+    }));
+  const [plain, mixed] = [visits, [...visits, ...before]].map((rows) => frontsGoingOdd(studyOf({ visits: [...rows, ...twice] })));
+  if (plain!.kind !== "answer" || mixed!.kind !== "answer") throw new Error("no answer");
+  expect(mixed!.sentence).toBe(plain!.sentence);
+  expect(mixed!.tables).toEqual(plain!.tables);
+});

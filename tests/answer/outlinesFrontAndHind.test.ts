@@ -1,7 +1,8 @@
 import { expect, test } from "vitest";
 import { outlinesFrontAndHind } from "../../src/answer/outlinesFrontAndHind.js";
+import { tracing } from "../derive/tracing.js";
 import { demoStudy } from "../simulate/demoStudy.js";
-import { studyOf } from "../study.js";
+import { horseStay, studyOf } from "../study.js";
 
 const demo = await demoStudy();
 
@@ -26,4 +27,24 @@ test("without pairs it cannot be said", () => {
     kind: "not_enough_data",
     reason: expect.stringMatching(/^No horses have/) as string,
   });
+});
+
+test("donkeys and mules have no part, and stages are not mixed", () => {
+  const pair = (horseId: string, k: number, stage: "before_trim" | "after_trim", wide: number) => [
+    ...tracing({ horseId, stage, foot: "RF", halfWidthMm: wide + (k % 3), points: 60 + k }),
+    ...tracing({ horseId, stage, foot: "RH", halfWidthMm: wide - 8 + (k % 2), points: 62 + k }),
+  ];
+  const names = ["A", "B", "C", "D", "E", "F"];
+  const own = names.flatMap((horseId, k) => pair(horseId, k, "before_trim", 66));
+  const others = [
+    ...names.slice(0, 5).flatMap((horseId, k) => pair(horseId, k, "after_trim", 90)),
+    ...pair("donkey", 1, "before_trim", 90),
+  ];
+  const horses = [horseStay({ horseId: "donkey", species: "donkey" })];
+  const [plain, mixed] = [own, [...own, ...others]].map((outlines) => outlinesFrontAndHind(studyOf({ outlines, horses })));
+  if (plain!.kind !== "answer" || mixed!.kind !== "answer") throw new Error("no answer");
+  expect(mixed!.tables).toEqual(plain!.tables);
+  expect(mixed!.sentence).toBe(plain!.sentence);
+  expect(mixed!.charts).toEqual(plain!.charts);
+  expect([plain!.method.missing, mixed!.method.missing]).toEqual([0, 10]);
 });

@@ -57,3 +57,14 @@ test("donkeys have no flags, and without measures nothing can be said", () => {
   expect(shapePastThreshold(studyOf({ visits: [frog("A", 50)], horses }))).toMatchObject({ kind: "not_enough_data" });
   expect(shapePastThreshold(studyOf())).toMatchObject({ kind: "not_enough_data" });
 });
+
+test("of a day with both stages the one after the trim counts, by itself", () => {
+  const both = [frog("F", 60), { ...frog("F", 75), stage: "after_trim" as const }];
+  for (const rows of [both, [...both].reverse()]) {
+    const answer = shapePastThreshold(studyOf({ visits: rows }));
+    expect(answer.kind === "answer" && answer.sentence).toContain("0 of 1 feet for a narrow frog");
+  }
+  const opened = [frog("F", 75), { ...frog("F", 60), stage: "after_trim" as const }];
+  const answer = shapePastThreshold(studyOf({ visits: opened }));
+  expect(answer.kind === "answer" && answer.sentence).toContain("1 of 1 feet for a narrow frog");
+});

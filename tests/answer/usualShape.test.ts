@@ -35,3 +35,12 @@ test("few horses give no band", () => {
   });
   expect(usualShape(studyOf())).toMatchObject({ kind: "not_enough_data" });
 });
+
+test("readings of another stage are not pooled, though they are later", () => {
+  const before = visits
+    .slice(0, 30)
+    .map((visit): FootVisit => ({ ...visit, visitDate: "2025-05-05", stage: "before_trim", hoofWidthMm: 170 }));
+  const [plain, mixed] = [visits, [...visits, ...before]].map((rows) => usualShape(studyOf({ visits: rows })));
+  if (plain!.kind !== "answer" || mixed!.kind !== "answer") throw new Error("no answer");
+  expect(mixed!.tables).toEqual(plain!.tables);
+});

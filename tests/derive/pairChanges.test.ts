@@ -42,3 +42,10 @@ test("the bar is the square root of two higher than for one foot", () => {
 test("one day is no change", () => {
   expect(changes([pair("2025-01-06", 50, 50), pair("2025-06-30", 50, null)])).toEqual([]);
 });
+
+test("stages have changes of their own", () => {
+  const after = pair("2025-06-30", 50, 55).map((visit) => ({ ...visit, stage: "after_trim" as const }));
+  expect(changes([pair("2025-01-06", 51, 52), after])).toEqual([]);
+  const both = changes([pair("2025-01-06", 51, 52), after, pair("2025-06-30", 51, 53)]);
+  expect(both).toMatchObject([{ stage: "before_trim", firstDeg: -1, lastDeg: -2, times: 2 }]);
+});

@@ -74,6 +74,8 @@ test("a missing landmark is named, and forbids use", () => {
 
 test("too few points, no wall, a frog that is none", () => {
   expect(codes(tracing({ points: 19 }))).toEqual(["wall too_few_points"]);
+  expect(codes(tracing({ points: 5000 }))).toEqual([]);
+  expect(codes(tracing({ points: 5001 }))).toEqual(["wall too_many_points"]);
   expect(codes(tracing({ points: 20 }))).toEqual([]);
   expect(codes(tracing().filter(({ ring, point }) => ring === "frog" || !/\d/.test(point)))).toEqual(["wall no_wall"]);
   const [few] = traced(tracing({ frogPoints: 7 }));

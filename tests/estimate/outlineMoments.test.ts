@@ -251,6 +251,21 @@ describe("what is refused", () => {
     expect(faultCode(() => outlineMoments([{ x: 0, y: 0 }, { x: 1 } as Point, { x: 1, y: 2 }]))).toBe("not_a_number"); // prettier-ignore
   });
 
+  test("what is no list of points, as plain JavaScript may give it, in words", () => {
+    for (const wrong of [undefined, null, "abc", 5, { x: 1, y: 2 }]) {
+      expect(faultCode(() => outlineMoments(wrong as unknown as Pairs))).toBe("not_a_number");
+    }
+    for (const wrong of [null, undefined, 3, "0,0", ["0", "0"], [0], [0, Infinity]]) {
+      const points = [[0, 0], wrong, [2, 2]] as unknown as Pairs;
+      expect(messageOf(() => outlineMoments(points))).toMatch(/^Found \(.*\) as point 2; two finite numbers are needed\./);
+    }
+  });
+
+  test("a hundred thousand points are described", () => {
+    const m = outlineMoments(ellipse(60, 65, 100_000));
+    expectNear([m.area], [Math.PI * 60 * 65], 1e-8);
+  });
+
   test("outlines that cross, touch or fold back, with their edges", () => {
     const bow: Pairs = [[0, 0], [2, 2], [2, 0], [0, 2]]; // prettier-ignore
     expect(faultCode(() => outlineMoments(bow))).toBe("self_crossing");

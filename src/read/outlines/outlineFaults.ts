@@ -8,6 +8,8 @@ type Ring = OutlinePoint["ring"];
 
 /** Fewest points with which a ring is more than a sketch. */
 const FEWEST: Readonly<Record<Ring, number>> = { wall: 20, frog: 8 };
+/** Most points of a ring: more than a tenth of a millimetre of a large foot could need; every step is held against every other. */
+const MOST = 5000;
 /** Believable distance from the heels to the toe, mm: the hard range of hoof length. */
 const LENGTHS = [30, 280] as const;
 const OFF_WALL_MM = 10;
@@ -41,6 +43,10 @@ function ringFaults(name: Ring, ring: readonly NumberedPoint[]): OutlineFault[] 
   if (ring.length < FEWEST[name]) {
     const message = `The ${name} has ${ring.length} points; ${FEWEST[name]} are the fewest that can be used.`;
     return [{ code: "too_few_points", ring: name, severity: "unusable", message, hint: "Trace it again with more points." }];
+  }
+  if (ring.length > MOST) {
+    const message = `The ${name} has ${ring.length} points; ${MOST} are the most that can be used.`;
+    return [{ code: "too_many_points", ring: name, severity: "unusable", message, hint: "Keep every so many points of it." }];
   }
   const crossing = ringCrossing(ring);
   if (crossing !== null) {
