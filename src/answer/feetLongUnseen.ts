@@ -70,13 +70,12 @@ function unseenOf(visits: readonly HorseVisit[], foot: Foot, yardId: string | nu
   const latest = visits.at(-1);
   const look = latest?.feet.get(foot);
   if (latest === undefined || look?.state !== "not_seen") return [];
-  const place = visits.findLastIndex(({ feet }) => feet.get(foot)?.state === "seen");
-  const lastSeen = visits[place]?.visitDate ?? null;
+  const lastSeen = visits.filter(({ feet }) => feet.get(foot)?.state === "seen").at(-1)?.visitDate ?? null;
   return [
     {
       ...{ horseId: latest.horseId, yardId, foot, lastSeen },
       days: lastSeen === null ? null : daysBetween(lastSeen, asOf),
-      visits: visits.length - 1 - place,
+      visits: visits.filter(({ visitDate }) => lastSeen === null || visitDate > lastSeen).length,
       reason: look.notExaminedReason,
     },
   ];
