@@ -10,6 +10,7 @@ import { exitCodes } from "./run/exitCodes.js";
 import { installKernel } from "./run/installKernel.js";
 import { horseFolder, type HorseOptions } from "./run/horseFolder.js";
 import { newFolder } from "./run/newFolder.js";
+import { paperFolder, type PaperOptions } from "./run/paperFolder.js";
 import { reviewFolder } from "./run/reviewFolder.js";
 import { yardFolder, type YardOptions } from "./run/yardFolder.js";
 import { StudyError } from "./study/StudyError.js";
@@ -89,9 +90,20 @@ program
   .description("write who is due and who is over, as a page, a CSV file and a calendar")
   .argument("<folder>", "study folder")
   .requiredOption("--out <folder>", "folder for the files")
+  .option("--yard <yard>", "only the horses of this yard; no other yard is named")
   .option("--as-of <date>", "day of the list, YYYY-MM-DD; that of the study when left out")
   .action(async (folder: string, options: DueOptions) => {
     process.exitCode = await dueFolder(folder, options, process);
+  });
+
+program
+  .command("paper")
+  .description("run the climate study and write its tables, figures and methods for a paper")
+  .argument("<folder>", "study folder")
+  .requiredOption("--out <folder>", "folder for the files")
+  .option("--runs <count>", "simulated studies behind each line of the power table")
+  .action(async (folder: string, options: PaperOptions) => {
+    process.exitCode = await paperFolder(folder, options, process);
   });
 
 program

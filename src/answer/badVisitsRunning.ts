@@ -1,5 +1,6 @@
 import type { Table } from "../chart/Table.js";
 import type { FootCase } from "../derive/FootCase.js";
+import { horsesGone } from "../derive/horsesGone.js";
 import { thrushCases } from "../derive/thrushCases.js";
 import { vetFlags } from "../derive/vetFlags.js";
 import { grouped } from "../study/grouped.js";
@@ -36,7 +37,8 @@ export function badVisitsRunning(study: Study): Answer | NotEnoughData {
     vetFlags(study.visits).filter((flag) => flag.latest),
     ({ horseId }) => horseId,
   );
-  const names = [...new Set(feet.map(({ horseId }) => horseId))].sort();
+  const gone = horsesGone(study);
+  const names = [...new Set(feet.map(({ horseId }) => horseId))].filter((name) => !gone.has(name)).sort();
   const judged = names.filter((name) => graded.has(name) || latest.has(name));
   if (judged.length === 0)
     return { kind: "not_enough_data", id, question, reason: "No horse has a graded frog or a finding for the vet." };
@@ -63,7 +65,7 @@ export function badVisitsRunning(study: Study): Answer | NotEnoughData {
       unit: "a horse",
       n: judged.length,
       missing: names.length - judged.length,
-      text: `A bad visit: any foot of the horse a case (${caseWords(study.settings)}) on a day on which a frog was graded. Counted back from the last such day. Findings for the vet are those of the last visit, by the rules of vetFlags.`,
+      text: `A bad visit: any foot of the horse a case (${caseWords(study.settings)}) on a day on which a frog was graded. Counted back from the last such day. Findings for the vet are those of the last visit, by the rules of vetFlags. Horses that are no longer there are left out.`,
       links: ["thrushCases", "vetFlags"],
     },
   };

@@ -13,9 +13,13 @@ import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { caseWords } from "./caseWords.js";
 import { asked, climateSeed } from "./climate/asked.js";
+import { fewestMonths } from "./climate/fewestMonths.js";
 import { fewestYards } from "./climate/fewestYards.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { certain } from "./climate/certain.js";
+import { counted } from "./words/counted.js";
+import { howSure } from "./words/howSure.js";
+import { tooFewHorses } from "./words/tooFewHorses.js";
 
 const { id, question, notEnough } = asked("detectable-effect");
 
@@ -54,7 +58,7 @@ export function detectableEffect(study: Study, options: DetectableOptions = {}):
     kind: "answer",
     id,
     question,
-    sentence: `With ${size}, ${enough === undefined ? `none of the odds ratios tried (${oddsRatios.join(", ")} per 10 mm) is found in four of five studies` : `an odds ratio of ${enough.oddsRatio} per 10 mm is found in ${cellText(enough.power, { percent: true })} of studies`}.`,
+    sentence: `With ${size}, ${enough === undefined ? `none of the odds ratios tried (${oddsRatios.join(", ")} per 10 mm) is found in four of five of ${counted(runs, "simulated study", "simulated studies")}` : `an odds ratio of ${enough.oddsRatio} per 10 mm is found in ${Math.round(enough.power * runs)} of ${counted(runs, "simulated study", "simulated studies")}: ${howSure({ ...enough, estimate: enough.power, level: 0.95 })}`}.`,
     tables: [
       {
         caption: `Share of simulated studies that find the effect, two-sided at ${cellText(alpha, { percent: true })}: ${size}`,
@@ -117,7 +121,12 @@ function designOf(study: Study, planned: DetectableOptions["planned"] = {}): Sea
   const horses = new Set(rows.map(({ horseId }) => horseId)).size;
   const { minimumHorses } = study.settings;
   if (horses < minimumHorses)
-    return `${horses} horses at known yards have a graded frog; ${minimumHorses} are needed to know how alike feet are.`;
+    return tooFewHorses(horses, minimumHorses, "a graded frog at a known yard", "do not tell how alike feet are");
+  if (yards < 2 && planned.yards === undefined)
+    return "All horses stand at 1 yard, where rain cannot be told from what else goes on: plan a study with more (`planned`).";
+  const months = new Set(rows.map(({ visitDate }) => visitDate.slice(5, 7))).size;
+  if (months < fewestMonths && Object.keys(planned).length === 0)
+    return `Visits lie in ${counted(months, "month")} of the year, and season is told from rain with ${fewestMonths} or more: plan a study all year round (\`planned\`).`;
   const fit = whenPossible(() =>
     fitMixedLogistic({
       rows: rows.map((row) => ({ ...row, hind: row.end === "hind" })),
@@ -135,7 +144,7 @@ function designOf(study: Study, planned: DetectableOptions["planned"] = {}): Sea
   if (gaps.length === 0) return "No horse was seen twice, so how often horses are seen cannot be told.";
   const sds = fit.groups.map(({ sd }) => sd);
   const size = {
-    yards: Math.max(yards, 2),
+    yards,
     horsesPerYard: horses / yards,
     from: certain(dates[0]),
     to: certain(dates.at(-1)),

@@ -8,14 +8,14 @@ import { referenceBand } from "../estimate/referenceBand.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { longDate } from "./words/longDate.js";
 import { stageInWords } from "./words/stageInWords.js";
 
-const id = "feet-of-one-visit";
-const question = "How do the four feet of this horse stand beside the herd?";
+const { id, question } = asked("feet-of-one-visit");
 const measures: readonly ShapeMeasure[] = [
   "shapeIndex",
   "frogIndex",
@@ -77,26 +77,33 @@ export function feetOfOneVisit(study: Study, horseId: string): Answer | NotEnoug
       unit: "a measure of a foot",
       n: placed.length,
       missing: 4 * measures.length - placed.length,
-      text: `The last visit and stage with the most measures of this horse. Bands: percentiles of the last reading of each foot of the same end of the other horses at the same stage, from ${counted(minimumHorses, "horse")} up.`,
+      text: `The last visit and stage with the most measures of this horse, the mean where several observers read one. Bands: percentiles of the last reading of each foot of the same end of the other horses at the same stage, from ${counted(minimumHorses, "horse")} up.`,
       links: ["shapeMeasures", "referenceBand", "shapeDefinitions"],
     },
   };
 }
 
-/** Of the last day with measures the stage with the most of them. */
+/** Of the last day with measures the stage with the most of them; of equal ones the earlier in a visit. */
 function lastVisit(rows: readonly ShapeMeasureRow[]): ShapeMeasureRow[] {
   const day = rows.reduce((last, { visitDate }) => (visitDate > last ? visitDate : last), "");
-  const stages = [
-    ...grouped(
-      rows.filter(({ visitDate }) => visitDate === day),
-      ({ stage }) => stage,
-    ).values(),
-  ];
-  return stages.reduce<ShapeMeasureRow[]>((most, of) => (of.length > most.length ? of : most), []);
+  const read = oneEach(rows.filter(({ visitDate }) => visitDate === day));
+  const stages = (["before_trim", "single", "after_trim", null] as const).map((stage) =>
+    read.filter((row) => row.stage === stage),
+  );
+  return stages.reduce((most, of) => (of.length > most.length ? of : most), []);
 }
 
+/** The last reading of each foot and measure. */
 function latest(rows: readonly ShapeMeasureRow[]): ShapeMeasureRow[] {
-  return [...new Map(rows.map((row) => [`${row.footId}\n${row.measure}`, row])).values()];
+  return [...new Map(oneEach(rows).map((row) => [`${row.footId}\n${row.measure}`, row])).values()];
+}
+
+/** Readings of one foot, day, stage and measure by several observers are one, their mean. */
+function oneEach(rows: readonly ShapeMeasureRow[]): ShapeMeasureRow[] {
+  const readings = grouped(rows, ({ footId, visitDate, stage, measure }) => [footId, visitDate, stage, measure].join("\n"));
+  return [...readings.values()].flatMap((of) =>
+    of.slice(0, 1).map((row) => ({ ...row, value: of.reduce((sum, { value }) => sum + value, 0) / of.length })),
+  );
 }
 
 function drawnOf({ foot, measure, value }: ShapeMeasureRow, like: readonly ShapeMeasureRow[]): FourFeetRow {

@@ -9,6 +9,7 @@ import { oddsWords } from "./climate/oddsWords.js";
 import { pWords } from "./climate/pWords.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { certain } from "./climate/certain.js";
+import { tooFewHorses } from "./words/tooFewHorses.js";
 
 const { id, question, notEnough } = asked("horn-colour");
 
@@ -25,13 +26,12 @@ export function hornColour(study: Study): Answer | NotEnoughData {
   const mixed = new Set(known.filter((row) => row.light === true).map((row) => row.horseId));
   const both = new Set(known.filter((row) => row.light === false && mixed.has(row.horseId)).map((row) => row.horseId)).size;
   if (both < minimumHorses)
-    return notEnough(
-      `${both} horses have both light and dark feet with a grade; ${minimumHorses} are needed to compare within horses.`,
-    );
+    return notEnough(tooFewHorses(both, minimumHorses, "both light and dark feet with a grade", "cannot be compared within"));
   const fit = whenPossible(() =>
     fitConditionalLogistic({ rows, outcome: "case", terms: ["light", "hind"], strata: "look", cluster: "horseId", level }),
   );
-  if (typeof fit === "string") return notEnough(fit);
+  if (typeof fit === "string")
+    return notEnough(`Feet of one horse on one day cannot be set against each other. ${fit.replace(/^Skipped: /, "")}`);
   const found = certain(fit.coefficients[0]);
   const ratio = { ...found.oddsRatio, level };
   const missing = rows.length - known.length;

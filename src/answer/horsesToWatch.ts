@@ -1,5 +1,6 @@
 import { prevalenceByBandChart } from "../chart/prevalenceByBandChart.js";
 import type { FootCase } from "../derive/FootCase.js";
+import { horsesGone } from "../derive/horsesGone.js";
 import { rainBeforeVisits } from "../derive/rainBeforeVisits.js";
 import { thrushCases } from "../derive/thrushCases.js";
 import { EstimateError } from "../estimate/EstimateError.js";
@@ -34,7 +35,10 @@ export function horsesToWatch(study: Study): Answer | NotEnoughData {
   const rained = withRain(study, graded);
   const fit = compare(rained, settings.level);
   if (fit instanceof EstimateError) return notEnough(`Horses cannot be compared: ${fit.message}`);
-  const ranked = [...fit.shares].sort((a, b) => b.estimate - a.estimate || (a.group < b.group ? -1 : 1));
+  const gone = horsesGone(study);
+  const ranked = fit.shares
+    .filter(({ group }) => !gone.has(group))
+    .sort((a, b) => b.estimate - a.estimate || (a.group < b.group ? -1 : 1));
   const shown = ranked.slice(0, SHOWN);
   const when = rained.wetFromMm === null ? null : `with ${rained.wetFromMm} mm or more in the ${rained.windowDays} days before`;
   return {
@@ -71,7 +75,7 @@ export function horsesToWatch(study: Study): Answer | NotEnoughData {
       unit: "a graded look at a foot, feet and visits of a horse alike",
       n: fit.n,
       missing: cases.length - fit.n,
-      text: `Case: ${caseWords(settings)}. Logistic regression on ${when === null ? "" : `rain of ${rained.windowDays} days, `}season and front or hind feet with a random intercept for each horse, exact maximum likelihood; ${counted(fit.shares.length, "horse")}. Fair share: what is expected of a horse were it seen on the ${when === null ? "looks of all" : "wettest third of all looks"}, drawn towards the mean by how little is known of it.${rained.why}${fit.notes.length === 0 ? "" : ` ${fit.notes.join(" ")}`}`,
+      text: `Case: ${caseWords(settings)}. Logistic regression on ${when === null ? "" : `rain of ${rained.windowDays} days, `}season and front or hind feet with a random intercept for each horse, exact maximum likelihood; ${counted(fit.shares.length, "horse")}. Fair share: what is expected of a horse were it seen on the ${when === null ? "looks of all" : "wettest third of all looks"}, drawn towards the mean by how little is known of it. Horses that are no longer there take part in the mean and are not listed.${rained.why}${fit.notes.length === 0 ? "" : ` ${fit.notes.join(" ")}`}`,
       links: ["shrunkenShares", "fitMixedLogistic", "rainBeforeVisits", "thrushCases"],
     },
   };

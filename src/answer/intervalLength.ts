@@ -4,11 +4,12 @@ import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { caseWords } from "./caseWords.js";
 import { asked } from "./climate/asked.js";
+import { fewestMonths } from "./climate/fewestMonths.js";
 import { fewestYards } from "./climate/fewestYards.js";
 import { climateRows } from "./climate/climateRows.js";
 import { effectTable } from "./climate/effectTable.js";
 import { oddsWords } from "./climate/oddsWords.js";
-import { certain } from "./climate/certain.js";
+import { counted } from "./words/counted.js";
 
 const { id, question, notEnough } = asked("interval-length");
 
@@ -35,7 +36,12 @@ export function intervalLength(study: Study): Answer | NotEnoughData {
   const enough = parts.filter(({ horses }) => horses >= minimumHorses);
   if (enough.length === 0)
     return notEnough(
-      `${parts.map(({ kind, horses }) => `${horses} horses with ${kind} feet`).join(" and ")} were seen a second time with a grade; ${minimumHorses} are needed.`,
+      `Seen a second time with a grade: ${parts.map(({ kind, horses }) => `${counted(horses, "horse")} with ${kind} feet`).join(", ")}; ${minimumHorses} are needed.`,
+    );
+  const months = new Set(rows.filter((row) => row.case !== null && row.intervalDays !== null).map((row) => row.monthOfYear)).size;
+  if (months < fewestMonths)
+    return notEnough(
+      `Second visits lie in ${counted(months, "month")} of the year; season can be told from the interval with ${fewestMonths} or more.`,
     );
   const effects = enough.map(({ make }) => make());
   const known = effects.filter(({ estimate }) => estimate !== null);
@@ -69,7 +75,7 @@ export function intervalLength(study: Study): Answer | NotEnoughData {
       unit: "a foot at a visit, in its horse, in its yard",
       n,
       missing: rows.length - n,
-      text: `Case: ${caseWords(study.settings)}. Estimating equations with season and hind or front held equal, shod and bare feet apart. ${certain(known[0]).method}.`,
+      text: `Case: ${caseWords(study.settings)}. Estimating equations with season and hind or front held equal, shod and bare feet apart. ${known.map(({ name, method }) => `${name.slice(0, 1).toUpperCase()}${name.slice(1)}: ${method}.`).join(" ")}`,
       links: ["effectOfExposure", "footShoeing"],
     },
   };

@@ -1,4 +1,5 @@
 import { intervalKeepingChart } from "../chart/intervalKeepingChart.js";
+import type { Table } from "../chart/Table.js";
 import { daysWithinInterval } from "../derive/daysWithinInterval.js";
 import type { TrimInterval } from "../derive/TrimInterval.js";
 import { trimIntervals } from "../derive/trimIntervals.js";
@@ -16,6 +17,7 @@ import { howSure } from "./words/howSure.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
 
 const { id, question } = asked("keeping-the-interval");
+const mostHorses = 10;
 
 /** How the agreed intervals were kept, on what share of their days horses stood within them, and who ran late again. Unit: an interval, and a horse-day. */
 export function keepingTheInterval(study: Study): Answer | NotEnoughData {
@@ -50,7 +52,7 @@ export function keepingTheInterval(study: Study): Answer | NotEnoughData {
     sentence: `Of ${counted(ended.length, "interval")} that ended, ${kept.cases} were kept within ${toleranceDays} days of the date: ${howSure({ ...kept, ...kept.logitT })}; ${count("late")} ran late and ${count("early")} came early. Horses stood within their agreed interval on ${howSure({ ...within, ...within.logitT })} of their days, and ${counted(repeat.rows.length, "horse")} ran late more than once.`,
     tables: [
       yards.table,
-      ...(repeat.rows.length === 0 ? [] : [repeat]),
+      ...(repeat.rows.length === 0 ? [] : [worst(repeat)]),
       ...lateAgainTable(intervals, level),
       endsTable(intervals, study),
     ],
@@ -66,5 +68,14 @@ export function keepingTheInterval(study: Study): Answer | NotEnoughData {
       text: `Calendar days against the agreed interval, ${toleranceDays} days either way; a gap of more than ${lostAfterDays} days is loss of contact, not lateness. A lost shoe, a lame call or a follow-up does not restart the clock. Days within the interval: as many after each routine visit as were agreed, no tolerance, nothing carried forward from a visit that came early; ${counted(within.n, "horse-day")}. Limits: logit limits with Student's t, horses as clusters. Missing: intervals without a plan.`,
       links: ["trimIntervals", "daysWithinInterval", "clusteredProportion"],
     },
+  };
+}
+
+function worst({ rows, caption, ...table }: Table): Table {
+  if (rows.length <= mostHorses) return { ...table, caption, rows };
+  return {
+    ...table,
+    caption: `${caption}: the ${mostHorses} that did most often, of ${rows.length}`,
+    rows: rows.slice(0, mostHorses),
   };
 }

@@ -12,7 +12,6 @@ import { gapsAndGrades } from "./gapsAndGrades.js";
 import { hindsOrFronts } from "./hindsOrFronts.js";
 import { horseHistory } from "./horseHistory.js";
 import { horsesToWatch } from "./horsesToWatch.js";
-import { intervalsKept } from "./intervalsKept.js";
 import { keepingTheInterval } from "./keepingTheInterval.js";
 import { missingFeet } from "./missingFeet.js";
 import { newAndStandingThrush } from "./newAndStandingThrush.js";
@@ -27,6 +26,8 @@ import { toeByTheDate } from "./toeByTheDate.js";
 import { shapePastThreshold } from "./shapePastThreshold.js";
 import { usualShape } from "./usualShape.js";
 import { frontAndHindByType } from "./frontAndHindByType.js";
+import { shapeAndSize } from "./shapeAndSize.js";
+import { feetOfOneVisit } from "./feetOfOneVisit.js";
 import { outlinesFrontAndHind } from "./outlinesFrontAndHind.js";
 import { frontOrHindFoot } from "./frontOrHindFoot.js";
 import { shapeRepeated } from "./shapeRepeated.js";
@@ -43,7 +44,7 @@ import { rainSensitivity } from "./rainSensitivity.js";
 import { detectableEffect } from "./detectableEffect.js";
 import { hornColour } from "./hornColour.js";
 import { intervalLength } from "./intervalLength.js";
-import type { Question, Reader } from "./Question.js";
+import type { Focus, Question, Reader } from "./Question.js";
 import { rebuild } from "./rebuild.js";
 import { shoesStayingOn } from "./shoesStayingOn.js";
 import { sinceLastYear } from "./sinceLastYear.js";
@@ -56,6 +57,19 @@ import { yardsAndGround } from "./yardsAndGround.js";
 /** A question that can be asked of a whole study, or of one horse or yard. */
 function of(reader: Reader, id: QuestionId, answer: (study: Study) => Answer | NotEnoughData): Question {
   return { ...asked(id), reader, needs: null, ask: (study, focus) => answer(focusOn(study, focus)) };
+}
+
+/** The one horse stands beside the others, so the study is cut to the day and the yard but not to the horse. */
+function feetBesideTheHerd(study: Study, { horseId, ...rest }: Focus = {}): Answer | NotEnoughData {
+  if (horseId === undefined) {
+    return {
+      kind: "not_enough_data",
+      ...asked("feet-of-one-visit"),
+      reason: "The four feet are those of one horse, and none was named.",
+    };
+  }
+  focusOn(study, { ...rest, horseId });
+  return feetOfOneVisit(focusOn(study, rest), horseId);
 }
 
 /** Every question that can be asked, by reader. */
@@ -76,6 +90,7 @@ export const questions: readonly Question[] = [
   of("farrier", "growth-of-the-wall", growthOfTheWall),
   of("farrier", "toe-by-the-date", toeByTheDate),
   of("farrier", "shape-past-threshold", shapePastThreshold),
+  { ...asked("feet-of-one-visit"), reader: "farrier", needs: "horse", ask: feetBesideTheHerd },
 
   of("yard manager", "for-the-vet", forTheVet),
   of("yard manager", "due-and-over", dueAndOver),
@@ -86,7 +101,6 @@ export const questions: readonly Question[] = [
   of("yard manager", "yards-and-ground", yardsAndGround),
   of("yard manager", "horses-to-watch", horsesToWatch),
   of("yard manager", "keeping-the-interval", keepingTheInterval),
-  of("yard manager", "intervals-kept", intervalsKept),
   { ...of("yard manager", "horse-history", horseHistory), needs: "horse" },
 
   of("researcher", "prevalence-by-level", prevalenceByLevel),
@@ -97,6 +111,7 @@ export const questions: readonly Question[] = [
   of("researcher", "missing-feet", missingFeet),
   of("researcher", "usual-shape", usualShape),
   of("researcher", "front-and-hind-by-type", frontAndHindByType),
+  of("researcher", "shape-and-size", shapeAndSize),
   of("researcher", "outlines-front-and-hind", outlinesFrontAndHind),
   of("researcher", "front-or-hind", frontOrHindFoot),
   of("researcher", "shape-repeated", shapeRepeated),

@@ -6,22 +6,38 @@ import { feetSeen } from "./feetSeen.js";
 import { forTheVet } from "./forTheVet.js";
 import { frontAndHind } from "./frontAndHind.js";
 import { generalCautions } from "./generalCautions.js";
-import { intervalsKept } from "./intervalsKept.js";
+import { frontsGoingOdd } from "./frontsGoingOdd.js";
+import { heelsRunningUnder } from "./heelsRunningUnder.js";
+import { hindsOrFronts } from "./hindsOrFronts.js";
+import { keepingTheInterval } from "./keepingTheInterval.js";
+import { newAndStandingThrush } from "./newAndStandingThrush.js";
 import { overTheDate } from "./overTheDate.js";
 import type { Review } from "./Review.js";
+import { shapeByInterval } from "./shapeByInterval.js";
+import { shoesStayingOn } from "./shoesStayingOn.js";
 import { thrushAfterRain } from "./thrushAfterRain.js";
 import { thrushByMonth } from "./thrushByMonth.js";
 import { thrushNow } from "./thrushNow.js";
+import { toesBetweenVisits } from "./toesBetweenVisits.js";
+import { yardsAndGround } from "./yardsAndGround.js";
 
 /** What is asked in a season's review. Feet that are the vet's come first, whatever else there is to say. */
 const asked: readonly ((study: Study) => Answer | NotEnoughData)[] = [
   forTheVet,
   overTheDate,
   thrushNow,
+  newAndStandingThrush,
+  hindsOrFronts,
+  yardsAndGround,
   thrushByMonth,
   thrushAfterRain,
-  intervalsKept,
+  keepingTheInterval,
+  shapeByInterval,
+  toesBetweenVisits,
+  heelsRunningUnder,
+  frontsGoingOdd,
   frontAndHind,
+  shoesStayingOn,
   feetSeen,
 ];
 

@@ -9,6 +9,7 @@ import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
+import { listed } from "./words/listed.js";
 import { percentage } from "./words/percentage.js";
 
 const { id, question } = asked("shape-by-interval");
@@ -50,15 +51,18 @@ export function shapeByInterval(study: Study): Answer | NotEnoughData {
   const kinds = (["shod", "bare"] as const).filter((shoeing) => known.some((row) => row.shoeing === shoeing));
   const odds = kinds.flatMap((shoeing) => findings.map((finding) => oddsOf(known, shoeing, finding, level)));
   const clear = odds.filter(({ lower }) => (lower ?? 0) > 1);
-  const said = clear.map(
-    ({ shoeing, finding, estimate }) =>
-      `${finding} (${shoeing}, odds ${(estimate ?? 1).toFixed(2)} times as high for each week more)`,
-  );
+  const said = kinds.flatMap((shoeing) => {
+    const own = clear.filter((each) => each.shoeing === shoeing);
+    if (own.length === 0) return [];
+    return [
+      `in feet going ${shoeing} of ${listed(own.map(({ finding, estimate }) => `${finding} (${(estimate ?? 1).toFixed(2)} times)`))}`,
+    ];
+  });
   return {
     kind: "answer",
     id,
     question,
-    sentence: `${said.length === 0 ? "No finding went clearly with longer gaps" : `With longer gaps went ${said.join("; ")}`}, in ${counted(known.length, "look", "looks")} at feet of ${counted(horses, "horse")}, shod and bare apart.`,
+    sentence: `${said.length === 0 ? "No finding went clearly with longer gaps, shod or bare" : `With each week more since the last trim went higher odds, ${said.join("; ")}`}: ${counted(known.length, "look", "looks")} at feet of ${counted(horses, "horse")}.`,
     tables: [oddsTable(odds), ...kinds.map((shoeing) => bandTable(known, shoeing, level, minimumHorses))],
     charts: [],
     cautions: [

@@ -17,6 +17,7 @@ import { asked } from "./climate/asked.js";
 import { fewestYards } from "./climate/fewestYards.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { howSure } from "./words/howSure.js";
+import { tooFewHorses } from "./words/tooFewHorses.js";
 import { certain } from "./climate/certain.js";
 
 const { id, question, notEnough } = asked("study-description");
@@ -27,7 +28,7 @@ export function studyDescription(study: Study): Answer | NotEnoughData {
   const feet = thrushCases(study).filter(({ missing }) => missing !== "specimen");
   const graded = feet.filter(({ thrush }) => thrush !== null);
   const horses = new Set(graded.map(({ horseId }) => horseId)).size;
-  if (horses < minimumHorses) return notEnough(`${horses} horses have a graded frog; ${minimumHorses} are needed.`);
+  if (horses < minimumHorses) return notEnough(tooFewHorses(horses, minimumHorses, "a graded frog", "give no share"));
   const levels = prevalence(
     feet.map((row) => ({ case: row.thrush, horseId: row.horseId, yardId: row.yardId, visitDate: row.visitDate })),
     { level },

@@ -11,9 +11,12 @@ import type { ClimateRow } from "./climate/ClimateRow.js";
 import { climateRows } from "./climate/climateRows.js";
 import { valueOf } from "./climate/valueOf.js";
 import { exposureWords } from "./climate/exposureWords.js";
+import { fewestMonths } from "./climate/fewestMonths.js";
+import { stepWords } from "./climate/stepWords.js";
 import { triedExposures } from "./climate/triedExposures.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { percentage } from "./words/percentage.js";
+import { rounded } from "./words/rounded.js";
 import { certain } from "./climate/certain.js";
 
 const { id, question, notEnough } = asked("study-exposure");
@@ -47,7 +50,7 @@ export function studyExposure(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `Half of the ${declared.n} visits came after ${(declared.q1 ?? 0).toFixed(0)} to ${(declared.q3 ?? 0).toFixed(0)} of ${exposureWords(primaryExposure)}.${season}`,
+    sentence: `Half of the ${declared.n} visits came after ${stepWords(primaryExposure, `${rounded(certain(declared.q1), 0)} to ${rounded(certain(declared.q3), 0)}`)}.${season}`,
     tables: [
       {
         caption: "Wetness before visits (a visit to a horse)",
@@ -85,7 +88,9 @@ export function studyExposure(study: Study): Answer | NotEnoughData {
   };
 }
 
+/** Null when the visits lie in too few months of the year to tell. */
 function seasonShare(visits: readonly ClimateRow[], column: string): number | null {
+  if (new Set(visits.map(({ monthOfYear }) => monthOfYear)).size < fewestMonths) return null;
   const fit = whenPossible(() => fitLinear({ rows: visits, outcome: column, terms: [{ season: "visitDate", harmonics: 2 }] }));
   return typeof fit === "string" ? null : fit.rSquared;
 }

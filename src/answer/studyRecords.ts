@@ -44,7 +44,10 @@ export function studyRecords(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `${counted(used.length, "foot", "feet")} at visits of ${counted(new Set(used.map((row) => row.horseId)).size, "horse")} at ${counted(new Set(used.map((row) => row.yardId)).size, "yard")} have a grade and their ${exposureWords(primaryExposure)}; ${rows.length - used.length} of ${rows.length} have not.`,
+    sentence:
+      used.length === 0
+        ? `None of ${counted(rows.length, "foot", "feet")} at visits has a grade, a known yard and its ${exposureWords(primaryExposure)}.`
+        : `${counted(used.length, "foot", "feet")} at visits of ${counted(new Set(used.map((row) => row.horseId)).size, "horse")} at ${counted(new Set(used.map((row) => row.yardId)).size, "yard")} have a grade and their ${exposureWords(primaryExposure)}; ${rows.length - used.length} of ${rows.length} have not.`,
     tables,
     charts: [
       recordFlowChart(steps, {

@@ -1,3 +1,4 @@
+import { grouped } from "../study/grouped.js";
 import type { Chart } from "./Chart.js";
 import { cellText } from "./cellText.js";
 import { capital } from "./parts/capital.js";
@@ -131,12 +132,21 @@ function points(rows: readonly FunnelRow[], { unit, finding }: FunnelOptions): R
         ],
       },
     },
-    {
-      data: { values },
-      mark: { type: "text", align: "left", dx: 8, dy: -6, color: palette.quietInk },
+    // A band of paper under the letters keeps them legible where a line crosses.
+    ...[{ stroke: palette.paper, strokeWidth: 4 }, { color: palette.quietInk }].map((ink) => ({
+      data: { values: labels(rows) },
+      mark: { type: "text", align: "left", dx: 8, dy: -6, ...ink },
       encoding: { ...place, text: { field: "group", type: "nominal" } },
-    },
+    })),
   ];
+}
+
+/** Names at each place; groups of the same size and share lie on one point. */
+function labels(rows: readonly FunnelRow[]) {
+  return [...grouped(rows, ({ n, estimate }) => `${n} ${estimate}`).values()].map((at) => ({
+    ...at[0],
+    group: at.map(({ group }) => group).join(", "),
+  }));
 }
 
 function outside({ estimate, outerLower, outerUpper }: FunnelRow): boolean {

@@ -153,9 +153,9 @@ function readingOf(lines: readonly SurvivalLine[], { shareTitle, level }: Surviv
       ({ time, estimate, lower, upper, atRisk }) =>
         `${proportionText({ estimate, lower, upper, cases: 0, n: atRisk }, level, "still watched")} at ${time} days`,
     );
-    return `${name}: ${at.length === 0 ? "not watched long enough to read off" : at.join(", ")}`;
+    return `${name} ${at.length === 0 ? "not watched long enough to read off" : at.join(", ")}`;
   });
-  return `${shareTitle}. ${said.join(". ")}.`;
+  return `${shareTitle}: ${said.join("; ")}.`;
 }
 
 function tableOf(lines: readonly SurvivalLine[], { shareTitle, timeTitle, unit, level }: SurvivalChartOptions): Table {

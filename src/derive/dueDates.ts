@@ -5,6 +5,7 @@ import type { Study } from "../study/Study.js";
 import { asOfDate } from "./asOfDate.js";
 import type { DueDate, DueState } from "./DueDate.js";
 import { footSide } from "./footSide.js";
+import { horsesGone } from "./horsesGone.js";
 import { presenceEnd } from "./presenceEnd.js";
 import { stayAt } from "./stayAt.js";
 import type { TrimInterval } from "./TrimInterval.js";
@@ -27,13 +28,14 @@ export function dueDates(study: Pick<Study, "visits" | "horses" | "settings">): 
   const visits = study.visits.filter(({ foot, visitDate }) => footSide(foot) !== null && visitDate <= asOf);
   const open = new Map(trimIntervals({ ...study, visits }).map((row) => [row.horseId, row]));
   const stays = grouped(study.horses, (stay) => stay.horseId);
+  const gone = horsesGone(study);
   const seen = lastSeen(visits);
   const detached = new Set(study.visits.filter(({ foot }) => footSide(foot) === null).map(({ horseId }) => horseId));
   const named = [...new Set([...stays.keys(), ...seen.keys()])].filter((horseId) => seen.has(horseId) || !detached.has(horseId));
   const rows = named.flatMap((horseId): DueDate[] => {
+    if (gone.has(horseId)) return [];
     const own = stays.get(horseId) ?? [];
     const stay = stayAt(own, horseId, asOf);
-    if (own.length > 0 && (stay === null || presenceEnd(own, asOf) === asOf)) return [];
     const last = open.get(horseId);
     const clock = last?.censoredBy === "as_of" ? last : null;
     return [

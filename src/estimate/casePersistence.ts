@@ -1,9 +1,11 @@
 import { grouped } from "../study/grouped.js";
 import { clusteredProportion } from "./clusteredProportion.js";
 import { describe, type Description } from "./describe.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import { intervalCensoredIncidence, type CensoredIncidence } from "./intervalCensoredIncidence.js";
+import { requireFinding } from "./numeric/requireFinding.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import type { ObservedGap } from "./ObservedGap.js";
 import { wilsonInterval } from "./wilsonInterval.js";
@@ -42,9 +44,10 @@ export function casePersistence(
   options: { readonly perDays?: number; readonly level?: number } = {},
 ): CasePersistence {
   const level = requireLevel(options.level ?? 0.95);
-  const known = rows.filter(({ event }) => event !== null);
+  requireRows(rows);
+  const known = rows.filter(({ event }) => event !== null).map((row) => ({ ...row, event: requireFinding("event", row.event) }));
   if (known.length === 0) throw new EstimateError("empty", "No case was looked at again.", "Give at least one gap.");
-  const still = known.filter(({ event }) => event === false).length;
+  const still = known.filter(({ event }) => !event).length;
   const counts = { cases: still, n: known.length, missing: rows.length - known.length };
   const clustered = known.every(({ cluster }) => cluster !== undefined);
   const clusters = clustered ? [...grouped(known, ({ cluster }) => cluster!).values()] : null;
@@ -56,7 +59,7 @@ export function casePersistence(
     return { share: { ...counts, estimate, lower, upper, level, clusters: null, method, note }, gapDays, clearing };
   }
   const { estimate, logitT, se, method, note } = clusteredProportion(
-    clusters.map((gaps) => ({ cases: gaps.filter(({ event }) => event === false).length, n: gaps.length })),
+    clusters.map((gaps) => ({ cases: gaps.filter(({ event }) => !event).length, n: gaps.length })),
     { level },
   );
   const how = se === null ? method : `Logit limits with Student's t, ${clusters.length} clusters`;

@@ -1,4 +1,5 @@
 import { type BootstrapEstimate, clusterBootstrap } from "./clusterBootstrap.js";
+import { requireRows } from "./design/requireRows.js";
 import { riskTable } from "./numeric/riskTable.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
 import { requireWithin } from "./numeric/requireWithin.js";
@@ -17,6 +18,14 @@ export interface ClusteredSurvivalOptions<Row> {
   readonly level?: number;
 }
 
+/** A share without the event, or a difference of two, with limits from resampled clusters. */
+export interface ClusteredSurvival extends BootstrapEstimate {
+  /** Rows used. */
+  readonly n: number;
+  /** Rows left out. */
+  readonly missing: number;
+}
+
 /** Numbers at risk and events of one cluster at the event times of all, side by side. */
 interface Tally {
   readonly atRisk: Float64Array;
@@ -29,18 +38,19 @@ interface Tally {
  * Method: the Kaplan-Meier estimate at `time`; percentile limits from resamples of whole clusters (`clusterBootstrap`). A resample in
  * which nothing is watched up to `time` has no value. The estimate is null when that is so of all rows.
  *
- * Missing: rows with time or event null are left out, and with `compare` those for which it is null.
+ * Missing: rows with time or event null are left out and counted, and with `compare` those for which it is null.
  *
- * Errors: those of `clusterBootstrap`; `not_a_number`; `out_of_range` for a negative time.
+ * Errors: those of `clusterBootstrap`; `not_a_number`; `out_of_range` for a negative time or an event that is neither yes nor no.
  *
  * Source: as `kaplanMeier` and `clusterBootstrap`.
  */
 export function clusteredSurvival<Row extends SurvivalTime>(
   rows: readonly Row[],
   options: ClusteredSurvivalOptions<Row>,
-): BootstrapEstimate {
+): ClusteredSurvival {
   const { time, clusterOf, compare = () => true, random, replicates, level } = options;
   requireWithin("time", time, 0, Infinity);
+  requireRows(rows);
   const kept = rows.filter((row) => row.time !== null && row.event !== null && compare(row) !== null);
   const times = riskTable(kept)
     .rows.map((row) => row.time)
@@ -62,7 +72,7 @@ export function clusteredSurvival<Row extends SurvivalTime>(
         )
       : null;
   const [first, second] = [share(0), share(1)];
-  return clusterBootstrap(
+  const found = clusterBootstrap(
     [...clusters.values()].map((cluster) => [cluster]),
     (drawn) => {
       const one = first(drawn);
@@ -72,6 +82,7 @@ export function clusteredSurvival<Row extends SurvivalTime>(
     },
     { random, ...(replicates === undefined ? {} : { replicates }), ...(level === undefined ? {} : { level }) },
   );
+  return { ...found, n: kept.length, missing: rows.length - kept.length };
 }
 
 function tallyOf(times: readonly number[]): Tally {

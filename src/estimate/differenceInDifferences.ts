@@ -2,10 +2,12 @@ import { quantileSorted } from "simple-statistics";
 import { dayNumber } from "../study/dayNumber.js";
 import { grouped } from "../study/grouped.js";
 import { monthChange, type MonthChange } from "./climate/monthChange.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
 import { requireCount } from "./numeric/requireCount.js";
+import { requireFinding } from "./numeric/requireFinding.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { tQuantile } from "./numeric/tQuantile.js";
 
@@ -55,7 +57,9 @@ export interface DifferenceInDifferences extends Interval {
   /** Share of yards, the changed one included, whose change stands out from the others' at least as much. */
   readonly placeboP: number;
   readonly horses: number;
+  /** Looks in the changed yard that the estimate rests on. */
   readonly n: number;
+  /** Rows of all yards left out because case or yard is not known. */
   readonly missing: number;
 }
 
@@ -80,7 +84,7 @@ export interface CannotTell {
  *
  * Missing: rows with `case` or `yardId` null are left out and counted. `cannot_tell`, with the reason, when fewer months, controls or horses match than declared.
  *
- * Errors: `not_a_date`; `empty` when the yard has no row; `not_a_count`; `out_of_range` for the level.
+ * Errors: `not_a_date`; `empty` when the yard has no row; `not_a_count`; `not_a_number`, `out_of_range` for a case that is neither yes nor no; `out_of_range` for the level.
  *
  * Source: Donald SG, Lang K (2007) Rev Econ Stat 89:221-233 (few groups); Mantel-Haenszel weights for months.
  */
@@ -88,7 +92,11 @@ export function differenceInDifferences(rows: readonly YardLook[], options: Chan
   const { yardId, changedOn, random, washoutDays = 0, minimumMonths = 3, minimumControls = 3, minimumHorses = 3 } = options;
   const level = requireLevel(options.level ?? 0.95);
   const replicates = requireCount("number of replicates", options.replicates ?? 2000);
-  const known = rows.filter((row) => row.case !== null && row.yardId !== null);
+  requireRows(rows);
+  const known = rows
+    .filter((row) => row.case !== null && row.yardId !== null)
+    .map((row) => ({ ...row, case: requireFinding("case", row.case) }));
+  known.forEach(({ visitDate }) => requireDay(visitDate));
   const yards = grouped(known, (row) => row.yardId!);
   const changedRows = yards.get(yardId);
   if (changedRows === undefined) {
@@ -170,7 +178,7 @@ export function differenceInDifferences(rows: readonly YardLook[], options: Chan
     placeboP: (1 + others.filter((value) => Math.abs(value) >= Math.abs(estimate)).length) / (k + 1),
     horses: seenTwice,
     n: changed.n,
-    missing: rows.filter((row) => row.yardId === yardId && row.case === null).length,
+    missing: rows.length - known.length,
     method: `Difference in differences, ${months.size} months of the year matched, ${k} control yards; t with ${k - 1} degrees of freedom on the spread of their changes`,
     note: reach === null ? "The control yards all changed alike, so there is no spread to judge the change by." : null,
   };

@@ -9,8 +9,8 @@ import type { ExposureModel } from "./ExposureModel.js";
  * Odds ratio of an exposure in one model, with errors that allow for feet of one horse, and horses of one yard, being alike.
  *
  * Method: `mixed`: logistic regression with random intercepts by nested quadrature (`fitMixedLogistic`), errors from the spread of the outer groups'
- * scores times G / (G - p), by t with G - p degrees of freedom for G outer groups and p coefficients. `gee`: estimating equations with the outer groups as
- * clusters and the same factor (`fitGee`). With fewer than `minimumGroups` outer groups these are terms of the model, the inner groups the clusters; outer
+ * scores times G / (G - 1), by t with G - p degrees of freedom for G outer groups and p coefficients. `gee`: estimating equations with the outer groups as
+ * clusters, their errors times the root of G / (G - p) (`fitGee`). With fewer than `minimumGroups` outer groups these are terms of the model, the inner groups the clusters; outer
  * groups all of whose rows agree are left out, as they say nothing.
  *
  * Missing: rows with something missing are left out and counted. What the records cannot carry is no error here: `refused` names the reason, `note` says it.

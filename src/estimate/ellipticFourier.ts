@@ -1,6 +1,7 @@
 import type { FootLandmarks } from "./FootLandmarks.js";
 import { EstimateError } from "./EstimateError.js";
 import type { OutlineOptions } from "./OutlineOptions.js";
+import { requireOneOf } from "./numeric/requireOneOf.js";
 import { requireCount } from "./numeric/requireCount.js";
 import type { Points } from "./Points.js";
 import { fourierSums } from "./shape/fourierSums.js";
@@ -37,8 +38,8 @@ export interface EllipticFourier {
 export interface FourierOptions extends OutlineOptions {
   /** 10 when left out. */
   readonly harmonics?: number;
-  /** Nothing (the default), place, turn, size and start by the first ellipse, or the same by landmarks of the foot. */
-  readonly normalise?: "none" | "ellipse" | FootLandmarks;
+  /** Nothing (the default), place, turn, size and start by the first ellipse, or the same by landmarks of the foot; `true` is "ellipse", `false` "none". */
+  readonly normalise?: "none" | "ellipse" | boolean | FootLandmarks;
 }
 
 /**
@@ -51,13 +52,13 @@ export interface FourierOptions extends OutlineOptions {
  * outline starts at the place nearest the toe, the toe points along x, and the divisor is the length from the toe to the middle
  * between the heels. A left foot stays a mirror image of a right one: see `mirrored`.
  *
- * Errors (`EstimateError`): those of `outlineMoments`; `not_a_count` and `out_of_range` for harmonics below 1 or above 1000 or
- * landmarks that coincide; `no_variation` when the first ellipse has no size.
+ * Errors (`EstimateError`): those of `outlineMoments`; `not_a_count` and `out_of_range` for harmonics below 1 or above 1000,
+ * landmarks that coincide or another word as `normalise`; `no_variation` when the first ellipse has no size.
  *
  * Source: Kuhl FP, Giardina CR (1982) Elliptic Fourier features of a closed contour, Comput Graph Image Process 18:236-258.
  */
 export function ellipticFourier(points: Points, options: FourierOptions = {}): EllipticFourier {
-  const { normalise = "none" } = options;
+  const normalise = normalisedBy(options.normalise);
   const count = requireCount("number of harmonics", options.harmonics ?? 10);
   if (count < 1 || count > 1000) {
     throw new EstimateError("out_of_range", `${count} harmonics were asked for.`, "Ask for 1 to 1000.");
@@ -80,6 +81,12 @@ export function ellipticFourier(points: Points, options: FourierOptions = {}): E
     orientation: "anticlockwise",
     note: notes.length === 0 ? null : notes.join(" "),
   };
+}
+
+function normalisedBy(asked: FourierOptions["normalise"] = "none"): "none" | "ellipse" | FootLandmarks {
+  if (typeof asked === "boolean") return asked ? "ellipse" : "none";
+  if (typeof asked === "string") requireOneOf("normalise", asked, ["none", "ellipse"]);
+  return asked;
 }
 
 function harmonicsOf(table: Float64Array): readonly FourierHarmonic[] {

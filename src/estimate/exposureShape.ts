@@ -2,10 +2,12 @@ import { quantileSorted } from "simple-statistics";
 import { adjustedWords } from "./climate/adjustedWords.js";
 import { fittedModel } from "./climate/fittedModel.js";
 import { profileOf } from "./climate/profileOf.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import type { ExposureModel } from "./ExposureModel.js";
 import { naturalSpline } from "./naturalSpline.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
+import { requireNumber } from "./numeric/requireNumber.js";
 import type { RatioBand } from "./RatioBand.js";
 import { waldTest, type WaldTest } from "./waldTest.js";
 
@@ -52,9 +54,11 @@ export function exposureShape(model: ExposureModel, options: ShapeOptions): Expo
   const { exposure, adjust = [] } = model;
   const level = model.level ?? 0.95;
   const valueOf = (row: object) => (row as Readonly<Record<string, unknown>>)[exposure];
+  requireRows(model.rows);
   const values = model.rows
     .map(valueOf)
-    .filter((value) => typeof value === "number")
+    .filter((value) => value !== null && value !== undefined)
+    .map((value) => requireNumber(exposure, value as number))
     .sort((a, b) => a - b);
   if (new Set(values).size < 5) {
     throw new EstimateError(

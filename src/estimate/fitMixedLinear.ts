@@ -119,7 +119,7 @@ export function fitMixedLinear(options: MixedLinearOptions): MixedLinearFit {
   const contrasts = n - (restricted ? p : 0);
   const shift = (restricted ? logDeterminant : 0) - contrasts * Math.log(scale);
   const profiled = profiledLinear(structure.moments, n, restricted, shift);
-  const theta = bestSpreads(profiled.logLikelihood, structure);
+  const theta = settledSpreads(() => bestSpreads(profiled.logLikelihood, structure), used, slope?.column, sloped);
   const solved = profiled.solve(theta)!;
   const residualSd = scale * Math.sqrt(solved.residualVariance);
   const covariance = sandwich(transform, solved.inverse)
@@ -191,6 +191,29 @@ function slopeColumn(rows: readonly object[], used: Int32Array, column: string, 
     `Column "${column}" never varies within a group, so its effect cannot differ between groups.`,
     "Leave the random slope out.",
   );
+}
+
+/** The spreads found; where they cannot be, one value that dwarfs all others of the slope's column is the reason to give. */
+function settledSpreads(
+  find: () => Float64Array,
+  used: Int32Array,
+  column: string | undefined,
+  values: Float64Array | null,
+): Float64Array {
+  try {
+    return find();
+  } catch (fault) {
+    if (!(fault instanceof EstimateError) || values === null || column === undefined) throw fault;
+    const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+    const squares = values.map((value) => (value - mean) ** 2);
+    const place = squares.indexOf(squares.reduce((most, square) => Math.max(most, square)));
+    if (squares[place]! < 0.99 * squares.reduce((sum, square) => sum + square, 0)) throw fault;
+    throw new EstimateError(
+      "not_converged",
+      `Row ${used[place]! + 1} holds ${values[place]!} in column "${column}", which dwarfs all other rows: the slopes of groups have nothing else to rest on.`,
+      "Look whether the value is a slip; if it is not, leave the random slope out.",
+    );
+  }
 }
 
 function requireRest(outcome: string, scale: number, values: Float64Array): void {

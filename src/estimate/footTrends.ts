@@ -1,10 +1,15 @@
 import type { ShapeMeasure } from "../derive/ShapeMeasure.js";
 import type { ShapeMeasureRow } from "../derive/ShapeMeasureRow.js";
+import { dayNumber } from "../study/dayNumber.js";
 import { grouped } from "../study/grouped.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { fitMixedLinear, type MixedLinearFit } from "./fitMixedLinear.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
+import { requireLevel } from "./numeric/requireLevel.js";
+import { requireNumber } from "./numeric/requireNumber.js";
+import { requireWithin } from "./numeric/requireWithin.js";
 
 /** Where one foot is going. */
 export interface FootTrend extends Pick<ShapeMeasureRow, "horseId" | "footId" | "foot" | "end" | "yardId"> {
@@ -43,7 +48,7 @@ export interface FootTrends {
  * Missing: specimens and feet measured on one day have no trend. Without a model, for fewer than three feet with three days or data that carry
  * none, `feet` is empty and `note` says why.
  *
- * Errors (`EstimateError`): `out_of_range` for a level not between 0 and 1; `not_converged`.
+ * Errors (`EstimateError`): `not_a_number`; `not_a_date`; `out_of_range` for a row that is no record, a negative minimum or for a level not between 0 and 1; `not_converged`.
  *
  * Source: Laird NM, Ware JH (1982) Biometrics 38:963-974, random-effects models for longitudinal data, from memory; the rest as in `fitMixedLinear`.
  */
@@ -51,7 +56,11 @@ export function footTrends(
   rows: readonly ShapeMeasureRow[],
   options: { readonly minimumDetectable?: number | null; readonly level?: number } = {},
 ): FootTrends {
-  const { minimumDetectable = null, level = 0.95 } = options;
+  const { minimumDetectable = null } = options;
+  const level = requireLevel(options.level ?? 0.95);
+  if (minimumDetectable !== null) requireWithin("minimum detectable change", minimumDetectable, 0, Infinity);
+  requireRows(rows);
+  rows.forEach(({ value }) => requireNumber("value of a measure", value));
   const measure = rows[0]?.measure ?? "shapeIndex";
   const histories = [...grouped(oneADay(rows), ({ footId }) => footId).values()].filter((history) => history.length > 1);
   const none = (note: string): FootTrends => ({
@@ -106,9 +115,15 @@ function oneADay(rows: readonly ShapeMeasureRow[]): Dated[] {
     seen.add(key);
     return true;
   });
-  const dated = sided.map((row) => ({ ...row, day: Date.parse(`${row.visitDate}T00:00:00Z`) / 86_400_000 }));
+  const dated = sided.map((row) => ({ ...row, day: requireDay(row.visitDate) }));
   const middle = dated.reduce((sum, { day }) => sum + day, 0) / Math.max(1, dated.length);
   return dated.map((row) => ({ ...row, day: row.day - middle })).sort((a, b) => a.day - b.day || (a.footId < b.footId ? -1 : 1));
+}
+
+function requireDay(date: string): number {
+  const day = dayNumber(date);
+  if (day !== null) return day;
+  throw new EstimateError("not_a_date", `The day "${date}" is not a date.`, "Write dates as YYYY-MM-DD.");
 }
 
 function fitted(rows: readonly Dated[], level: number): MixedLinearFit | string {

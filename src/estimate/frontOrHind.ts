@@ -1,4 +1,5 @@
 import { crossValidatedLogistic, type CrossValidatedLogistic } from "./crossValidatedLogistic.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { linearDiscriminant, type LinearDiscriminant } from "./linearDiscriminant.js";
 
@@ -52,6 +53,7 @@ export function frontOrHind<Row extends FootRow>(
   terms: readonly string[],
   options: { readonly level?: number } = {},
 ): FrontOrHind<Row> {
+  requireRows(rows);
   const sided = rows.filter(({ side }) => side !== null);
   const specimens = rows.filter(({ side }) => side === null);
   const discriminant = linearDiscriminant({

@@ -2,11 +2,14 @@ import type { AgeClass } from "../derive/ageClass.js";
 import { type GrowthRates, growthRates } from "../derive/growthRates.js";
 import type { MarkGrowth } from "../derive/markGrowth.js";
 import type { Season } from "../derive/seasonOf.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { fitMixedLinear, type MixedLinearFit } from "./fitMixedLinear.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
 import { requireCount } from "./numeric/requireCount.js";
+import { requireLevel } from "./numeric/requireLevel.js";
+import { requireNumber } from "./numeric/requireNumber.js";
 import { tQuantile } from "./numeric/tQuantile.js";
 import type { Term } from "./Term.js";
 
@@ -53,7 +56,7 @@ export interface HerdGrowth {
  * Missing: spans without an age class are left out of `ages`. Without a model, for fewer than `leastHorses` (5) horses or spans that the model cannot be fitted to, the
  * mean is null and `rates` are those of `growthRates`, with their sources.
  *
- * Errors (`EstimateError`): `not_a_count`; `out_of_range` for a level not between 0 and 1; `not_converged`.
+ * Errors (`EstimateError`): `not_a_number`; `not_a_count`; `out_of_range` for a row that is no record or for a level not between 0 and 1; `not_converged`.
  *
  * Source: that only the distance from the coronet measures growth: Curtis S et al. 2014, Vet J 201:116; the rest as in `fitMixedLinear`.
  */
@@ -63,7 +66,12 @@ export function herdGrowth(
 ): HerdGrowth {
   const leastDays = requireCount("least number of days", options.leastDays ?? 21);
   const leastHorses = requireCount("least number of horses", options.leastHorses ?? 5);
-  const level = options.level ?? 0.95;
+  const level = requireLevel(options.level ?? 0.95);
+  requireRows(spans);
+  spans.forEach(({ days, grownMmPerDay }) => {
+    requireNumber("days of a span", days);
+    requireNumber("growth of a span", grownMmPerDay);
+  });
   const used = spans.filter(({ days }) => days >= leastDays);
   const counts = { n: used.length, horses: horsesOf(used), feet: new Set(used.map(({ footId }) => footId)).size };
   const short = spans.length - used.length;

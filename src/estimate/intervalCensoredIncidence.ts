@@ -1,7 +1,9 @@
 import { grouped } from "../study/grouped.js";
 import { censoredRate } from "./climate/censoredRate.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
+import { requireFinding } from "./numeric/requireFinding.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { requireWithin } from "./numeric/requireWithin.js";
 import { tQuantile } from "./numeric/tQuantile.js";
@@ -41,7 +43,7 @@ export interface CensoredIncidence extends Interval {
  *
  * Missing: rows with `event` null are left out and counted.
  *
- * Errors: `empty` when no row is left; `out_of_range` for gaps that are not above 0 days, the level or `perDays`; `not_a_number`.
+ * Errors: `empty` when no row is left; `out_of_range` for gaps that are not above 0 days, an event that is neither yes nor no, the level or `perDays`; `not_a_number`.
  *
  * Source: Lindsey JC, Ryan LM (1998) Stat Med 17:219-238 (interval censoring); Liang KY, Zeger SL (1986) Biometrika 73:13-22 (sandwich).
  */
@@ -51,7 +53,8 @@ export function intervalCensoredIncidence(
 ): CensoredIncidence {
   const level = requireLevel(options.level ?? 0.95);
   const perDays = requireWithin("days of one unit", options.perDays ?? 3043.75, Number.MIN_VALUE, Infinity);
-  const known = rows.filter(({ event }) => event !== null);
+  requireRows(rows);
+  const known = rows.filter(({ event }) => event !== null).map((row) => ({ ...row, event: requireFinding("event", row.event) }));
   if (known.length === 0) throw new EstimateError("empty", "No gap says whether there was an event.", "Give at least one.");
   known.forEach(({ days }) => requireWithin("days of a gap", days, Number.MIN_VALUE, Infinity));
   const [found, clear] = [true, false].map((event) => known.filter((row) => row.event === event).map(({ days }) => days)) as [
@@ -110,9 +113,7 @@ export function intervalCensoredIncidence(
     const note = "All gaps belong to one cluster, so how far clusters differ is not known and no limits are given.";
     return { ...base, estimate, lower: null, upper: null, seLog: null, note };
   }
-  const squares = total(
-    [...clusters.values()].map((gaps) => total(gaps.map(({ days, event }) => rate.score(days, event!))) ** 2),
-  );
+  const squares = total([...clusters.values()].map((gaps) => total(gaps.map(({ days, event }) => rate.score(days, event))) ** 2));
   const seLog = Math.sqrt((squares * clusters.size) / (clusters.size - 1)) * rate.seLog ** 2;
   const reach = Math.exp(tQuantile((1 + level) / 2, clusters.size - 1) * seLog);
   return {

@@ -1,3 +1,4 @@
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
@@ -52,8 +53,8 @@ export interface SurvivalCurve {
  *
  * Missing: rows with time or event null are left out and counted in `missing`.
  *
- * Errors: `empty` when no row is complete; `not_a_number`; `out_of_range` for a negative time, a horizon that is not positive or
- * a level not between 0 and 1.
+ * Errors: `empty` when no row is complete; `not_a_number`; `out_of_range` for a negative time, an event that is neither yes nor
+ * no, a row that is no record, a horizon that is not positive or a level not between 0 and 1.
  *
  * Source: Kaplan EL, Meier P (1958) J Am Stat Assoc 53:457-481; Greenwood M (1926); Kalbfleisch JD, Prentice RL, The Statistical
  * Analysis of Failure Time Data (log-log limits); Brookmeyer R, Crowley J (1982) Biometrics 38:29-41 (limits of quantiles).
@@ -65,6 +66,7 @@ export function kaplanMeier(
   const { interval = "log-log", horizon = null } = options;
   requireOneOf("interval", interval, ["log-log", "log"]);
   const level = requireLevel(options.level ?? 0.95);
+  requireRows(rows);
   const table = riskTable(rows);
   if (table.n === 0) {
     throw new EstimateError("empty", "No row has both a time and an event.", "Give at least one complete row.");

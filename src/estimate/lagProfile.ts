@@ -1,6 +1,7 @@
 import { adjustedWords } from "./climate/adjustedWords.js";
 import { fittedModel } from "./climate/fittedModel.js";
 import { profileOf } from "./climate/profileOf.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import type { ExposureModel } from "./ExposureModel.js";
 import { naturalSpline } from "./naturalSpline.js";
@@ -91,6 +92,7 @@ export function lagProfile(model: LagModel): LagProfile {
 }
 
 function lagsOf(rows: readonly object[], byDay: string): number {
+  requireRows(rows);
   const lists = rows.map((row) => (row as Readonly<Record<string, unknown>>)[byDay]).filter(Array.isArray);
   const lengths = new Set(lists.map((list) => list.length));
   if (lists.length === 0) throw new EstimateError("empty", `No row has ${byDay}.`, "Give the exposure of each day as a list.");

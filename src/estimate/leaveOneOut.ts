@@ -1,3 +1,4 @@
+import { requireRows } from "./design/requireRows.js";
 import { effectOfExposure } from "./effectOfExposure.js";
 import type { ExposureEffect } from "./ExposureEffect.js";
 import type { ExposureModel } from "./ExposureModel.js";
@@ -16,6 +17,7 @@ export interface EffectWithout extends ExposureEffect {
  * Missing, errors: as `effectOfExposure`.
  */
 export function leaveOneOut(model: ExposureModel): EffectWithout[] {
+  requireRows(model.rows);
   const outer = model.groups[0];
   const valueOf = (row: object) =>
     (row as Readonly<Record<string, unknown>>)[outer] as string | number | boolean | null | undefined;

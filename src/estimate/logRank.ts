@@ -1,4 +1,5 @@
 import { Matrix, pseudoInverse } from "ml-matrix";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { chiSquareTest } from "./numeric/chiSquareTest.js";
 import { requireNumber } from "./numeric/requireNumber.js";
@@ -30,7 +31,7 @@ export interface LogRankTest {
  * Missing: rows with time or event null are left out and counted in `missing`.
  *
  * Errors: `too_few` for fewer than two groups; `empty` for a group without a complete row; `not_a_number`; `out_of_range` for a
- * negative time.
+ * negative time, an event that is neither yes nor no or a row that is no record.
  *
  * Source: Mantel N (1966) Cancer Chemother Rep 50:163-170; Peto R, Peto J (1972) J R Stat Soc A 135:185-206; Harrington DP,
  * Fleming TR (1982) Biometrika 69:553-566 (rho).
@@ -38,6 +39,7 @@ export interface LogRankTest {
 export function logRank(groups: readonly (readonly SurvivalTime[])[], options: { readonly rho?: number } = {}): LogRankTest {
   const rho = requireNumber("rho", options.rho ?? 0);
   if (groups.length < 2) throw new EstimateError("too_few", "There are fewer than two groups.", "Give two groups or more.");
+  groups.forEach(requireRows);
   const tables = groups.map(riskTable);
   if (tables.some((table) => table.n === 0)) {
     throw new EstimateError("empty", "A group has no row with both a time and an event.", "Leave the empty group out.");

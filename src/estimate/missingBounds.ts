@@ -1,7 +1,9 @@
 import { grouped } from "../study/grouped.js";
 import { clusterJackknife } from "./climate/clusterJackknife.js";
 import { clusteredProportion } from "./clusteredProportion.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
+import { requireFinding } from "./numeric/requireFinding.js";
 import { requireLevel } from "./numeric/requireLevel.js";
 import { tQuantile } from "./numeric/tQuantile.js";
 
@@ -49,15 +51,16 @@ export interface MissingOutcomes {
  * missing unexposed cases, highest the other way round. Limits: those of `clusteredProportion` (logit-t), for the difference a delete-one-cluster jackknife
  * with t on clusters - 1 degrees of freedom, cut at -1 and 1; together they hold all of what the number could be at least as often as the level says.
  *
- * Errors: `empty` for no rows; `out_of_range` for the level.
+ * Errors: `empty` for no rows; `out_of_range` for a case or an exposure that is neither yes nor no, or the level; `not_a_number`.
  *
  * Source: Horowitz JL, Manski CF (2000) J Am Stat Assoc 95:77-84.
  */
 export function missingBounds(rows: readonly BoundedRow[], options: { readonly level?: number } = {}): MissingOutcomes {
   const level = requireLevel(options.level ?? 0.95);
+  requireRows(rows);
   if (rows.length === 0)
     throw new EstimateError("empty", "There are no rows.", "Give a row for each foot that should have been seen.");
-  const clusters = [...grouped(rows, ({ cluster }) => cluster).values()].map(countsOf);
+  const clusters = [...grouped(rows.map(checked), ({ cluster }) => cluster).values()].map(countsOf);
   const placed = clusters.filter(({ exposed, unexposed }) => rowsIn(exposed) + rowsIn(unexposed) > 0);
   const both = [placed.some(({ exposed }) => rowsIn(exposed) > 0), placed.some(({ unexposed }) => rowsIn(unexposed) > 0)];
   return {
@@ -68,6 +71,12 @@ export function missingBounds(rows: readonly BoundedRow[], options: { readonly l
     difference: both.every(Boolean) ? differenceBounds(placed, level) : null,
     exposureMissing: rows.filter(({ exposed }) => exposed === null || exposed === undefined).length,
   };
+}
+
+function checked(row: BoundedRow): BoundedRow {
+  const known = (name: string, value: boolean | null | undefined) =>
+    value === null || value === undefined ? null : requireFinding(name, value);
+  return { cluster: row.cluster, case: known("case", row.case), exposed: known("exposed", row.exposed) };
 }
 
 interface Counts {

@@ -2,6 +2,7 @@ import { grouped } from "../study/grouped.js";
 import type { ChiSquareTest } from "./ChiSquareTest.js";
 import { clusterBootstrap, type BootstrapEstimate } from "./clusterBootstrap.js";
 import { cohenKappa } from "./cohenKappa.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { chiSquareTest } from "./numeric/chiSquareTest.js";
 import type { RandomSource } from "./numeric/RandomSource.js";
@@ -74,6 +75,7 @@ export function observerDrift(
     pairs: requireCount("fewest pairs", options.minimumPairs ?? 10),
     horses: requireCount("fewest horses", options.minimumHorses ?? 3),
   };
+  requireRows(rows);
   if (rows.length === 0) throw new EstimateError("empty", "No foot was scored twice.", "Score some feet twice on one day.");
   const settings = { replicates: options.replicates ?? 1000, ...(level === undefined ? {} : { level }) };
   const agreement = (quarter: string, list: readonly ScoredTwice[]): QuarterAgreement => {

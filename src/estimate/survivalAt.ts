@@ -1,4 +1,6 @@
+import { requireRows } from "./design/requireRows.js";
 import type { SurvivalCurve } from "./kaplanMeier.js";
+import { requireFinding } from "./numeric/requireFinding.js";
 import { requireWithin } from "./numeric/requireWithin.js";
 import type { SurvivalTime } from "./SurvivalTime.js";
 
@@ -19,13 +21,16 @@ export interface SurvivalReading {
  *
  * Missing: rows with time or event null are not counted at risk.
  *
- * Errors: `not_a_number`; `out_of_range` for a negative time.
+ * Errors: `not_a_number`; `out_of_range` for a negative time or an event that is neither yes nor no.
  *
  * Source: as `kaplanMeier`.
  */
 export function survivalAt(curve: SurvivalCurve, rows: readonly SurvivalTime[], time: number): SurvivalReading | null {
   requireWithin("time", time, 0, Infinity);
-  const atRisk = rows.filter((row) => row.time !== null && row.event !== null && row.time >= time).length;
+  requireRows(rows);
+  const watched = rows.filter((row) => row.time !== null && row.event !== null);
+  watched.forEach((row) => requireFinding("event", row.event));
+  const atRisk = watched.filter((row) => requireWithin("time of a row", row.time!, 0, Infinity) >= time).length;
   if (atRisk === 0) return null;
   const step = curve.steps.filter((each) => each.time <= time).at(-1);
   if (step === undefined) return { time, atRisk, estimate: 1, lower: null, upper: null };

@@ -1,8 +1,12 @@
 import type { ToeGrowth } from "../derive/toeGrowth.js";
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { fitMixedLinear, type MixedLinearFit } from "./fitMixedLinear.js";
 import type { Interval } from "./Interval.js";
 import { normalQuantile } from "./numeric/normalQuantile.js";
+import { requireCount } from "./numeric/requireCount.js";
+import { requireLevel } from "./numeric/requireLevel.js";
+import { requireNumber } from "./numeric/requireNumber.js";
 
 /** Gain of the toe, mm a day, of a horse or of all. */
 export interface GroupGain extends Interval {
@@ -31,7 +35,7 @@ export interface ToeGainByHorse {
  *
  * Missing: null when the model cannot be fitted: one horse alone, or no horse with two spans.
  *
- * Errors (`EstimateError`): `out_of_range` for a level not between 0 and 1; `not_converged`.
+ * Errors (`EstimateError`): `not_a_number`; `not_a_count`; `out_of_range` for a row that is no record or for a level not between 0 and 1; `not_converged`.
  *
  * Source: as in `toeGrowth` and `fitMixedLinear`.
  */
@@ -39,7 +43,13 @@ export function toeGain(
   rows: readonly ToeGrowth[],
   options: { readonly level?: number; readonly leastDays?: number } = {},
 ): ToeGainByHorse | null {
-  const { level = 0.95, leastDays = 21 } = options;
+  const level = requireLevel(options.level ?? 0.95);
+  const leastDays = requireCount("least number of days", options.leastDays ?? 21);
+  requireRows(rows);
+  rows.forEach(({ days, gainMmPerDay }) => {
+    requireNumber("days of a span", days);
+    requireNumber("gain of a span", gainMmPerDay);
+  });
   const used = rows.filter(({ days }) => days >= leastDays);
   const fit = fitted(used, level);
   if (fit === null) return null;

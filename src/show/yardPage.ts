@@ -1,7 +1,11 @@
+import { badVisitsRunning } from "../answer/badVisitsRunning.js";
 import { dueAndOver } from "../answer/dueAndOver.js";
 import { forTheVet } from "../answer/forTheVet.js";
 import { generalCautions } from "../answer/generalCautions.js";
-import { intervalsKept } from "../answer/intervalsKept.js";
+import { horsesToWatch } from "../answer/horsesToWatch.js";
+import { keepingTheInterval } from "../answer/keepingTheInterval.js";
+import { newAndStandingThrush } from "../answer/newAndStandingThrush.js";
+import { sinceLastYear } from "../answer/sinceLastYear.js";
 import { thrushByMonth } from "../answer/thrushByMonth.js";
 import { thrushNow } from "../answer/thrushNow.js";
 import { counted } from "../answer/words/counted.js";
@@ -11,6 +15,19 @@ import type { Study } from "../study/Study.js";
 import { version } from "../study/version.js";
 import type { Page } from "./Page.js";
 
+const asked = [
+  forTheVet,
+  dueAndOver,
+  yardHorses,
+  badVisitsRunning,
+  thrushNow,
+  sinceLastYear,
+  newAndStandingThrush,
+  thrushByMonth,
+  horsesToWatch,
+  keepingTheInterval,
+];
+
 /**
  * What the manager of one yard is handed, of a study cut to that yard (`focusOn`): what is the vet's, who is due, each horse, thrush, the
  * diary. Neither the study nor its files are named, since their names may name other yards. `on` is the day it is made, `YYYY-MM-DD`.
@@ -18,7 +35,7 @@ import type { Page } from "./Page.js";
 export function yardPage(study: Study, yardId: string, on: string): Page {
   const days = study.visits.map(({ visitDate }) => visitDate).sort();
   const [first, last] = [days[0], days.at(-1)];
-  const replies = [forTheVet, dueAndOver, yardHorses, thrushNow, thrushByMonth, intervalsKept].map((ask) => ask(study));
+  const replies = asked.map((ask) => ask(study));
   const unanswered = replies.filter(({ kind }) => kind === "not_enough_data");
   return {
     title: `${yardId}: feet and dates`,

@@ -43,3 +43,12 @@ test("nothing bad is said so; nothing graded is not enough", () => {
   expect(badVisitsRunning(herd({ E: [["2025-03-01", null, null]] }))).toMatchObject({ kind: "not_enough_data" });
   expect(badVisitsRunning(herd({}))).toMatchObject({ kind: "not_enough_data" });
 });
+
+test("a horse that has left is not listed, nor counted", () => {
+  const horses = study.horses.map((stay) => (stay.horseId === "A" ? { ...stay, leftOn: "2025-03-01" } : stay));
+  const answer = badVisitsRunning({ ...study, horses });
+  expect(answer.kind === "answer" && answer.sentence).toBe(
+    "The vet's, by what was recorded at the last visit: D. None had thrush at two graded visits running.",
+  );
+  expect(answer.kind === "answer" && answer.method.n).toBe(3);
+});

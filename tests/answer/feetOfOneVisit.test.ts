@@ -40,3 +40,40 @@ test("a horse without measures, or without a herd", () => {
     reason: expect.stringMatching(/^Fewer than 5 other horses/) as string,
   });
 });
+
+test("two observers on one day make one reading, their mean, and the order of rows makes no difference", () => {
+  const twice = [
+    footVisit({
+      horseId: "Bess",
+      visitDate: "2025-05-05",
+      stage: "before_trim",
+      observerId: "K",
+      hoofWidthMm: 104,
+      hoofLengthMm: 100,
+    }),
+    footVisit({
+      horseId: "Bess",
+      visitDate: "2025-05-05",
+      stage: "before_trim",
+      observerId: "M",
+      hoofWidthMm: 108,
+      hoofLengthMm: 100,
+    }),
+    footVisit({
+      horseId: "Bess",
+      visitDate: "2025-05-05",
+      stage: "after_trim",
+      observerId: "K",
+      hoofWidthMm: 130,
+      hoofLengthMm: 100,
+    }),
+  ];
+  const others = herd.flatMap((row): FootVisit[] => [row, { ...row, stage: "before_trim" }]);
+  const visits = [...others, ...bess, ...twice];
+  const [answer, back] = [visits, [...visits].reverse()].map((rows) => feetOfOneVisit(studyOf({ visits: rows }), "Bess"));
+  expect(back).toEqual(answer);
+  if (answer!.kind !== "answer") throw new Error(answer!.reason);
+  expect(answer!.sentence).toMatch(/^On 5 May 2025, before trimming, 0 of 1 measure /);
+  expect(answer!.charts[0]!.table.rows).toHaveLength(1);
+  expect(Object.values(answer!.charts[0]!.table.rows[0]!)).toContain("1.06");
+});

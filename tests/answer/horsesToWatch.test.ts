@@ -64,3 +64,12 @@ test("an empty study, four horses, and no thrush at all are not enough", () => {
     reason: expect.stringMatching(/^Horses cannot be compared: /) as string,
   });
 });
+
+test("a horse that has left counts in the mean and is not listed", () => {
+  const horses = study.horses.map((stay) => (stay.horseId === "A1" ? { ...stay, leftOn: "2025-01-20" } : stay));
+  const [all, left] = [horsesToWatch(study), horsesToWatch({ ...study, horses })];
+  if (all.kind !== "answer" || left.kind !== "answer") throw new Error("no answer");
+  expect(left.method.n).toBe(all.method.n);
+  expect(left.tables[0]!.rows.map(({ group }) => group)).not.toContain("A1");
+  expect(left.tables[0]!.caption).toBe(all.tables[0]!.caption);
+});

@@ -15,11 +15,19 @@ test("every question is answered, or said why it cannot be", () => {
     "feet-seen",
     "for-the-vet",
     "front-and-hind",
-    "intervals-kept",
+    "fronts-going-odd",
+    "heels-running-under",
+    "hinds-or-fronts",
+    "keeping-the-interval",
+    "new-and-standing-thrush",
     "over-the-date",
+    "shape-by-interval",
+    "shoes-staying-on",
     "thrush-after-rain",
     "thrush-by-month",
     "thrush-now",
+    "toes-between-visits",
+    "yards-and-ground",
   ];
   expect(ids).toEqual(asked);
   expect(review).toMatchObject({ from: "2025-01-06", to: "2025-02-17", asOf: "2025-02-17" });
@@ -29,9 +37,9 @@ test("feet that are the vet's come first", () => {
   expect(seasonReview(study).answers[0]!.id).toBe("for-the-vet");
 });
 
-test("an empty study has eight unanswered questions and no answer", () => {
+test("an empty study has no answer to any of the sixteen questions", () => {
   const review = seasonReview(studyOf());
   expect(review.answers).toEqual([]);
-  expect(review.unanswered).toHaveLength(8);
+  expect(review.unanswered).toHaveLength(16);
   expect(review).toMatchObject({ from: null, to: null, asOf: null });
 });

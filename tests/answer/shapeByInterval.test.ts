@@ -51,7 +51,9 @@ test("shares by band as counted, odds by the week, shod and bare apart", () => {
   const flare = answer.tables[0]!.rows.find(({ shoeing, finding }) => shoeing === "bare" && finding === "flare")!;
   const [short, long] = [expected(false, 0) / 100, expected(true, 0) / 100];
   expect(Number(flare["estimate"])).toBeCloseTo((long / (1 - long) / (short / (1 - short))) ** 0.2, 1);
-  expect(answer.sentence).toMatch(/^With longer gaps went flare \(shod/);
+  expect(answer.sentence).toMatch(
+    /^With each week more since the last trim went higher odds, in feet going shod of flare \(1\.32 times\); in feet going bare of flare \(1\.32 times\): 120 looks at feet of 12 horses\.$/,
+  );
   expect(answer.cautions[0]).toMatch(/^This is no advice to change an interval/);
 });
 

@@ -52,5 +52,5 @@ test("a district: every line says its n and method", () => {
 
 test("three horses are too few", () => {
   const reply = studyDescription({ ...study, visits: study.visits.filter(({ horseId }) => horseId < "D") });
-  expect(reply.kind === "not_enough_data" && reply.reason).toBe("3 horses have a graded frog; 5 are needed.");
+  expect(reply.kind === "not_enough_data" && reply.reason).toBe("3 horses have a graded frog; fewer than 5 give no share.");
 });

@@ -3,6 +3,7 @@ import { fourFeetChart, type FourFeetRow } from "../../src/chart/fourFeetChart.j
 import { growthTimelineChart, type GrowthTimelineRow } from "../../src/chart/growthTimelineChart.js";
 import { meanOutlinesChart, type MeanOutlineRow } from "../../src/chart/meanOutlinesChart.js";
 import { type PairOverTimeRow, pairsOverTimeChart } from "../../src/chart/pairsOverTimeChart.js";
+import { shapeAndSizeChart, type ShapeAndSizeLine, type ShapeAndSizeRow } from "../../src/chart/shapeAndSizeChart.js";
 import { shapeByFootChart, type ShapeByFootRow, type UsualBand } from "../../src/chart/shapeByFootChart.js";
 import { toeShapeChart, type ToeShapeRow } from "../../src/chart/toeShapeChart.js";
 
@@ -96,6 +97,32 @@ export const fourFeetOptions = {
   measures: ["Shape index", "Toe-heel gap"],
 };
 
+export const sizedFeet: readonly ShapeAndSizeRow[] = [
+  { horseId: "Bess", foot: "near fore", end: "front", size: 121, value: 1.02 },
+  { horseId: "Bess", foot: "near hind", end: "hind", size: 118, value: 0.95 },
+  { horseId: "Dot", foot: "off hind", end: "hind", size: 112, value: 0.93 },
+];
+export const sizeLines: readonly ShapeAndSizeLine[] = [
+  {
+    end: "front",
+    places: [
+      { size: 110, value: 1 },
+      { size: 121, value: 1.02 },
+    ],
+  },
+  {
+    end: "hind",
+    places: [
+      { size: 112, value: 0.94 },
+      { size: 118, value: 0.95 },
+    ],
+  },
+];
+export const sizeOptions = {
+  ...{ title: "Width over length of front and hind feet, by size", measure: "Width / length", digits: 2 },
+  ...{ size: "Size, mm", taken: "after trimming, mean over visits", finding: "At one size front less hind is +0.061." },
+};
+
 /** Every chart of shape and growth, and each with one row and with none. */
 export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["mean outlines", meanOutlinesChart(means, outlinesTaken)],
@@ -104,6 +131,9 @@ export const shapeCharts: readonly (readonly [string, Chart])[] = [
   ["toe shape", toeShapeChart(toes, toesTaken)],
   ["toe shape, one foot", toeShapeChart(toes.slice(0, 1), toesTaken)],
   ["toe shape, no foot", toeShapeChart([], toesTaken)],
+  ["shape and size", shapeAndSizeChart(sizedFeet, sizeLines, sizeOptions)],
+  ["shape and size, one foot and no line", shapeAndSizeChart(sizedFeet.slice(0, 1), [], sizeOptions)],
+  ["shape and size, no foot", shapeAndSizeChart([], [], sizeOptions)],
   ["four feet", fourFeetChart(fourFeet, fourFeetOptions)],
   ["four feet, one measure", fourFeetChart(fourFeet.slice(0, 1), fourFeetOptions)],
   ["four feet, none", fourFeetChart([], fourFeetOptions)],

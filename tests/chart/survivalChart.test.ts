@@ -35,7 +35,7 @@ describe.each(renderers)("drawn by $name", (renderer) => {
 
 test("the reading and the table hold the readings; without steps there is no curve", () => {
   const { reading, table } = survivalChart([line], options);
-  expect(reading).toBe("Share still on. wet: 80% (95% interval 40% to 95%, 8 still watched) at 28 days.");
+  expect(reading).toBe("Share still on: wet 80% (95% interval 40% to 95%, 8 still watched) at 28 days.");
   expect(table.rows).toEqual([{ name: "wet", ...line.readings[0] }]);
   expect(survivalChart([{ ...line, steps: [] }], options).reading).toContain("Nothing came to an end");
 });

@@ -2,64 +2,23 @@ import { readdirSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import type { Term } from "../../src/estimate/Term.js";
 import * as estimate from "../../src/index.js";
+import { composedCalls } from "./composedCalls.js";
 import { faultCode } from "./faultCode.js";
 import { feet, fits } from "./faultRows.js";
 import { soundCalls } from "./faultTable.js";
+import { outcomeOf } from "./outcomeOf.js";
 import { numbersIn, replaced } from "./valuesIn.js";
-
-/** The code of the error, or null when there is a result; a result with NaN in it fails. */
-function outcomeOf(run: () => unknown): string | null {
-  const results: unknown[] = [];
-  try {
-    return faultCode(() => results.push(run()));
-  } catch (fault) {
-    if (results.length === 0) throw fault;
-  }
-  const wrong = numbersIn(results[0]).filter(([, value]) => Number.isNaN(value));
-  expect(wrong, "NaN in the result").toEqual([]);
-  return null;
-}
 
 const rows = feet();
 /** The rows with some columns of the fourth changed; or of all of them. */
 const one = (change: object) => rows.map((row, i) => (i === 3 ? { ...row, ...change } : row));
 const all = (change: (row: (typeof rows)[number], i: number) => object) => rows.map((row, i) => ({ ...row, ...change(row, i) }));
 
-/** Put to their own faults only, in the test file of each: composed of the fits below, or of periods, windows and months. */
-const composed = [
-  "casePersistence",
-  "clusteredSurvival",
-  "differenceInDifferences",
-  "effectOfExposure",
-  "exposureEffects",
-  "exposureShape",
-  "exposureWindows",
-  "fitConditionalLogistic",
-  "fitMisclassifiedLogistic",
-  "footTrends",
-  "frontOrHind",
-  "funnelLimits",
-  "heldOutPrediction",
-  "herdGrowth",
-  "intervalCensoredIncidence",
-  "lagProfile",
-  "leaveOneOut",
-  "minimumDetectableOf",
-  "misclassifiedOddsRatio",
-  "missingBounds",
-  "naturalSpline",
-  "observerDrift",
-  "shrunkenShares",
-  "survivalAt",
-  "toeGain",
-  "visitTimingWeights",
-];
-
-test("every estimator in the index is put to these tests, or is one of shapes, outlines and periods", () => {
+test("every estimator in the index is put to these tests, or takes outlines, periods, fits or records as they were read", () => {
   const elsewhere =
-    /[Oo]utline|[Pp]rocrustes|shape|toeTaper|Asymmetry|frogTo|Fourier|mirrored|linearDiscriminant|crossValidated|daysCovered|designMatrix|pairedRatings|marginalPrevalence|waldTest|prevalence/;
-  const tested = [...fits, ...soundCalls].map(({ name }) => name.split(" ")[0]);
-  const missing = estimators().filter((name) => !tested.includes(name) && !composed.includes(name) && !elsewhere.test(name));
+    /[Oo]utline|[Pp]rocrustes|shape|toeTaper|Asymmetry|frogTo|Fourier|mirrored|linearDiscriminant|crossValidated|daysCovered|designMatrix|pairedRatings|marginalPrevalence|waldTest|prevalence|minimumDetectableOf/;
+  const tested = [...fits, ...soundCalls, ...composedCalls].map(({ name }) => name.split(" ")[0]);
+  const missing = estimators().filter((name) => !tested.includes(name) && !elsewhere.test(name));
   expect(missing).toEqual([]);
 });
 

@@ -5,10 +5,11 @@ import { clopperPearsonInterval } from "../../src/estimate/clopperPearsonInterva
 import { clusteredProportion } from "../../src/estimate/clusteredProportion.js";
 import { tQuantile } from "../../src/estimate/numeric/tQuantile.js";
 import { wilsonInterval } from "../../src/estimate/wilsonInterval.js";
+import { grouped } from "../../src/study/grouped.js";
 import { closedForm } from "./closedForm.js";
 import { cattleHerds, clustersOf, litters, swabs, wheeze } from "./clusterData.js";
 import { faultCode } from "./faultCode.js";
-import { expectNear } from "./reference.js";
+import { expectNear, referenceRows } from "./reference.js";
 
 // R 4.2.2 and survey 4.1-1: svydesign(ids = ~herd, weights = ~1), svymean, svyciprop(method = "logit"), confint with df = K - 1. In order:
 // K, n, cases, p, standard error, design effect, effective n, Wilson on it, logit-t limits, and Wald-t limits as a check of the error.
@@ -87,6 +88,19 @@ test("litters of rats, by R package aod", () => {
   expectNear([se! ** 2, designEffect], [0.000709941185146, 1.23249539431], 1e-10);
   expectNear([se, treated.se], [0.026644721525, 0.0692260782312], 1e-11);
   expectNear([treated.se! ** 2, treated.designEffect], [0.00479224990727, 3.95286062596], 1e-10);
+});
+
+// R 4.2.2 and survey 4.1-1, svyciprop(~ y, svydesign(ids = ~yard, weights = ~1), method = "logit") of tests/reference/sim-nested-feet.csv.
+test("nested feet by yard and by horse", () => {
+  const by = (column: string) => {
+    const names = grouped(referenceRows("sim-nested-feet.csv"), (row) => row[column]);
+    return [...names.values()].map((rows) => ({ cases: rows.filter(({ y }) => y === 1).length, n: rows.length }));
+  };
+  const [yard, horse] = [clusteredProportion(by("yard")), clusteredProportion(by("horse"))];
+  expectNear([yard.estimate, yard.se], [0.34451219512, 0.04643967803], 1e-9);
+  expectNear([yard.logitT.lower, yard.logitT.upper], [0.2556577901, 0.4457545134], 1e-9);
+  expectNear([horse.se], [0.0248706522], 1e-8);
+  for (const { se, designEffect } of [yard, horse]) expect(se! / Math.sqrt(designEffect!)).toBeCloseTo(0.018554, 6);
 });
 
 test("four horses worked by hand: standard error 0.1614, against 0.1210 for independent feet", () => {

@@ -13,16 +13,18 @@ const interval = (days: number, ...starts: number[]) => starts.map((start) => [s
 
 // No published worked numbers: counted by hand and again by an independent Python script from the definition.
 test.each([
-  ["a gap between supplies", interval(30, 1, 31, 70), 90, 81, 81, 1],
-  ["an early supply", interval(30, 1, 16, 76), 90, 60, 75, 1],
-  ["intervals of 56 days, one early and two late", interval(56, 1, 50, 120, 190), 240, 212, 219, 224 / 240],
-  ["intervals of 42 days, the last beyond the window", interval(42, 1, 43, 90), 120, 115, 115, 126 / 120],
-  ["a visit before the window", interval(42, -20, 43), 100, 63, 63, 0.42],
-])("%s", (_, periods, last, plain, shifted, supply) => {
+  ["a gap between supplies", interval(30, 1, 31, 70), 90, 81, 81, 1, 0.9, 0.9],
+  ["an early supply", interval(30, 1, 16, 76), 90, 60, 75, 1, 0.666667, 0.833333],
+  ["intervals of 56 days, one early and two late", interval(56, 1, 50, 120, 190), 240, 212, 219, 224 / 240, 0.883333, 0.9125],
+  ["intervals of 42 days, the last beyond the window", interval(42, 1, 43, 90), 120, 115, 115, 126 / 120, 0.958333, 0.958333],
+  ["a visit before the window", interval(42, -20, 43), 100, 63, 63, 0.42, 0.63, 0.63],
+])("%s", (_, periods, last, plain, shifted, supply, share, shareShifted) => {
   const window = { first: date(1), last: date(last) };
   const once = daysCovered(periodsOf(periods), window);
   expect(once).toMatchObject({ covered: plain, windowDays: last, proportion: plain / last, supplyRatio: supply, missing: 0 });
   expect(daysCovered(periodsOf(periods), window, { shift: true })).toMatchObject({ covered: shifted, supplyRatio: supply });
+  expect(once.proportion).toBeCloseTo(share, 6);
+  expect(daysCovered(periodsOf(periods), window, { shift: true }).proportion).toBeCloseTo(shareShifted, 6);
 });
 
 const someWindow = { first: "2024-01-01", last: "2024-01-31" };

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { ellipticFourier, type EllipticFourier } from "../../src/estimate/ellipticFourier.js";
+import { ellipticFourier, type EllipticFourier, type FourierOptions } from "../../src/estimate/ellipticFourier.js";
 import type { Point } from "../../src/estimate/Point.js";
 import { arbitraryMove, arbitraryOutline, movedBy, startingAt } from "./arbitraryOutline.js";
 import { faultCode } from "./faultCode.js";
@@ -28,6 +28,8 @@ describe("known coefficients", () => {
     expect(gap(rows(found), pyefd)).toBeLessThan(6e-11);
     expectNear(rows(found).flat(), shapeReference("fourier trapezoid"), 1e-9);
     expectNear([found.a0, found.c0], shapeReference("fourier means trapezoid"), 1e-12);
+    // The mean along the border as printed by pyefd, to ten digits; not the centre of the area, which is (5.2222, 2.2222).
+    expectNear([found.a0, found.c0], [5.1385532281, 2.0231940664], 1e-10);
     const power = [13.7162808164, 0.2585784629, 0.045765202, 0.0521518995, 0.0009833866, 0.0100567134];
     found.harmonics.forEach((harmonic, k) => {
       expect(harmonic.power).toBeCloseTo(power[k]!, 9);
@@ -55,6 +57,11 @@ describe("known coefficients", () => {
   test("a square: 8/π² in the first harmonic, nothing in the even ones, 1/n² in the odd ones", () => {
     const { harmonics } = ellipticFourier([[1, 1], [-1, 1], [-1, -1], [1, -1]], { harmonics: 6 }); // prettier-ignore
     const first = 8 / Math.PI ** 2;
+    expectNear(
+      [harmonics[0]!.a, harmonics[2]!.power, harmonics[4]!.power],
+      [0.8105694691, 2 * 0.0900632743 ** 2, 2 * 0.0324227788 ** 2],
+      3e-9,
+    ); // analytic, ten decimals
     const sizes = [first, 0, first / 9, 0, first / 25, 0];
     expect([harmonics[0]!.a, harmonics[0]!.b, harmonics[0]!.c, harmonics[0]!.d].map(Math.sign)).toEqual([1, -1, 1, 1]);
     harmonics.forEach(({ a, b, c, d }, k) => {
@@ -136,6 +143,13 @@ test("a nearly round foot is told to use landmarks, a long one is not", () => {
     Array.from({ length: 60 }, (_, i): [number, number] => [stretch * Math.cos(i / 9.55), Math.sin(i / 9.55)]);
   expect(ellipticFourier(ring(1.02), { normalise: "ellipse" }).note).toContain("nearly a circle");
   expect(ellipticFourier(ring(1.3), { normalise: "ellipse" }).note).toBeNull();
+});
+
+test("true and false stand for the first ellipse and for nothing; other words are refused", () => {
+  const of = (normalise: FourierOptions["normalise"]) => ellipticFourier(trapezoid, { harmonics: 4, normalise: normalise! });
+  expect(of(true)).toEqual(of("ellipse"));
+  expect(of(false)).toEqual(of("none"));
+  expect(faultCode(() => of("size" as "ellipse"))).toBe("out_of_range");
 });
 
 test("bad harmonics, outlines and landmarks are refused", () => {

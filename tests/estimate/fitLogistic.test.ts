@@ -27,6 +27,7 @@ describe("birth weights (MASS::birthwt, Hosmer & Lemeshow 1989) by R 4.2.2 glm",
       expectNear(estimates(fit), [-1.087051466264, 0.704059214008], 1e-9);
       // Closed form for a two by two table: roots of sums of 1 / count.
       expectNear(errors(fit), [Math.sqrt(1 / 29 + 1 / 86), Math.sqrt(1 / 29 + 1 / 86 + 1 / 30 + 1 / 44)], 1e-9);
+      expectNear(errors(fit), [0.214733756266, 0.319642287145], 1e-6);
       expect([fit.n, fit.cases]).toEqual([189, 59]);
     }
     const odds = [wald, profile].map((fit) => fit.coefficients[1]!.oddsRatio);
@@ -42,6 +43,8 @@ describe("birth weights (MASS::birthwt, Hosmer & Lemeshow 1989) by R 4.2.2 glm",
     expect(fit.coefficients.map(({ name }) => name)).toEqual(["intercept", "lwt", "race: 2", "race: 3"]);
     expectNear(estimates(fit), [0.8057534704, -0.01522310237, 1.0810661901, 0.4806032597], 1e-7);
     expectNear(errors(fit), referenceFit("birthwt race")("se"), 1e-8);
+    // As summary() prints them.
+    expectNear(errors(fit), [0.8451666076, 0.00643935977, 0.4880521633, 0.3566737031], 1e-6);
     expectNear([fit.deviance], [223.259090511], 1e-9);
   });
 
@@ -50,6 +53,9 @@ describe("birth weights (MASS::birthwt, Hosmer & Lemeshow 1989) by R 4.2.2 glm",
     const wanted = [0.46440328, -0.02706978, -0.01518256, 1.26321937, 0.86163511, 0.92334916, 0.54175512, 1.83369561, 0.7585965];
     expectNear(estimates(fit), wanted, 1e-6);
     expectNear(errors(fit), referenceFit("birthwt seven")("se"), 1e-8);
+    const printed = [1.20468713, 0.0364521, 0.00692779, 0.52646273, 0.43919104, 0.40085261, 0.34626441, 0.69176458, 0.4593889];
+    // summary() takes them one iteration before the last, which is 1.3e-5 off here.
+    expectNear(errors(fit), printed, 2e-5);
     expectNear([fit.deviance, fit.aic], [201.426951204, 219.426951204], 1e-9);
     expect([fit.n, fit.df]).toEqual([189, 180]);
   });
@@ -68,6 +74,8 @@ describe("birth weights (MASS::birthwt, Hosmer & Lemeshow 1989) by R 4.2.2 glm",
     ];
     expectNear(estimates(fit), wanted, 1e-6);
     expectNear(errors(fit), referenceFit("birthwt recoded")("se"), 1e-8);
+    // summary() takes it one iteration before the last.
+    expectNear([fit.coefficients[0]!.se], [1.24471433], 4e-5);
     expectNear([fit.deviance, fit.aic], [195.475518278, 217.475518278], 1e-9);
   });
 });
@@ -81,6 +89,7 @@ test("infert (R 4.2.2 datasets) by glm", () => {
   });
   expectNear(estimates(fit), [-1.70786007136, 1.197205035293, 0.418129395048], 1e-9);
   expectNear(errors(fit), referenceFit("infert")("se"), 1e-8);
+  expectNear(errors(fit), [0.267709465632, 0.211643273, 0.205627444696], 1e-6);
   expectNear([fit.deviance, fit.nullDeviance, fit.aic], [279.611978834, 316.171110816, 285.611978834], 1e-9);
 });
 
@@ -90,6 +99,13 @@ test("cbpp (lme4 1.1-31), cases among animals, by glm", () => {
   const fit = fitLogistic({ rows: referenceRows("cbpp.csv"), outcome, terms: [period], interval: "wald" });
   expectNear(estimates(fit), [-1.26902348937, -1.17076272514, -1.30140533386, -1.78227863534], 1e-9);
   expectNear(errors(fit), referenceFit("cbpp")("se"), 1e-8);
+  expectNear(errors(fit), [0.144919762429, 0.291467787719, 0.312881171641, 0.413056442968], 1e-6);
+  // family = quasibinomial: errors times the root of the dispersion.
+  expectNear(
+    errors(fit).map((se) => se * Math.sqrt(fit.dispersion!)),
+    [0.214469157787, 0.431348008763, 0.463038030456, 0.611289074431],
+    1e-6,
+  );
   expectNear([fit.deviance, fit.logLik, fit.dispersion], [114.101691441, -99.0291994894, 2.19015134509], 1e-9);
   expect([fit.n, fit.rowsUsed]).toEqual([842, 56]);
 });
@@ -98,6 +114,7 @@ test("nested feet (tests/reference/sim-nested-feet.csv) by R 4.2.2 glm", () => {
   const fit = fitLogistic({ rows: referenceRows("sim-nested-feet.csv"), outcome: "y", terms: ["wet", "hind"], interval: "wald" });
   expectNear(estimates(fit), [-1.600744081, 0.5487673615, 0.2262929798], 1e-8);
   expectNear(errors(fit), referenceFit("nested feet")("se"), 1e-8);
+  expectNear(errors(fit), [0.2064477485, 0.1041575028, 0.168430318], 1e-6);
   expectNear([fit.logLik], [-406.9816239], 1e-9);
 });
 

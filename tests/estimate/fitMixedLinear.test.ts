@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { fitLinear } from "../../src/estimate/fitLinear.js";
 import { fitMixedLinear, type MixedLinearFit, type MixedLinearOptions } from "../../src/estimate/fitMixedLinear.js";
+import { feet } from "./faultRows.js";
 import { expectNear, referenceFit, referenceNamed, referenceRows } from "./reference.js";
 
 const estimates = (fit: MixedLinearFit) => fit.coefficients.map(({ estimate }) => estimate);
@@ -41,7 +42,10 @@ describe("sleep deprivation (lme4::sleepstudy) by lme4 1.1-31; REML criterion as
       [565.515271, 654.9410376, 32.6821976, 0.08132],
       1e-5,
     );
+    expectNear([ml.correlation!.estimate * ml.slope!.sd * ml.groups[0]!.sd], [11.0554145], 1e-5);
     expectNear(errors(ml), [6.63227642, 1.50223679], 1e-6);
+    // nlme 3.1 stops earlier and prints four decimals.
+    expectNear([fit.groups[0]!.sd ** 2, fit.slope!.sd ** 2], [612.0795, 35.0713], 2e-5);
   });
 
   test("intercept alone", () => {
@@ -113,6 +117,7 @@ describe("dyestuff (lme4 1.1-31): 6 batches of 5", () => {
     const [between, within] = [11271.5, 2451.25];
     expectNear(variances(fit), [(between - within) / 5, within], 1e-8);
     expectNear([...estimates(fit), ...errors(fit)], [1527.5, Math.sqrt(between / 30)], 1e-8);
+    expectNear([...variances(fit), ...errors(fit)], [1764.05, 2451.25, 19.3834119], 2e-8);
     expectNear([fit.criterion], [319.654276842342], 1e-9);
     // The F test of a balanced one-way layout has 5 degrees of freedom for the mean.
     expect(fit.coefficients[0]!.df).toBe(5);
@@ -359,6 +364,19 @@ describe("what cannot be fitted is refused in words", () => {
   test("a slope with two kinds of group, or that never varies within one", () => {
     refused({ groups: ["yard", "horse"], slope: { column: "x" } }, "out_of_range", /two kinds of group/);
     refused({ slope: { column: "byYard" } }, "no_variation", /"byYard" never varies within a group/);
+  });
+  test("a slope whose column is one wild value", () => {
+    for (const [x, place] of [
+      [1e6, 3],
+      [1e8, 17],
+    ] as const) {
+      const wild = feet().map((row, i) => (i === place ? { ...row, wet: x } : row));
+      const words = new RegExp(`Row ${place + 1} holds 10+ in column "wet", which dwarfs`);
+      for (const correlated of [true, false]) {
+        const slope = { column: "wet", correlated } as const;
+        refused({ rows: wild, outcome: "angle", terms: ["wet"], slope }, "not_converged", words);
+      }
+    }
   });
   test("too few groups for what changes only between them", () => {
     const terms = [{ column: "yard", reference: 0 }] as const;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { fitLogistic } from "../../src/estimate/fitLogistic.js";
 import { fitMixedLogistic, type MixedLogisticFit } from "../../src/estimate/fitMixedLogistic.js";
+import { logChoose } from "../../src/estimate/numeric/logChoose.js";
 import { seededRandom } from "../../src/estimate/numeric/seededRandom.js";
 import { faultCode } from "./faultCode.js";
 import { mixedReference } from "./mixedReference.js";
@@ -15,6 +16,14 @@ const cattle = {
   terms: [{ column: "period", reference: 1 }],
   groups: ["herd"],
 } as const;
+
+const numbers = (fit: MixedLogisticFit, key: "estimate" | "se") => fit.coefficients.map((row) => row[key]);
+
+/** Log probability of cases among n at their own share. */
+function logBinomial(cases: number, n: number): number {
+  const at = (count: number) => (count === 0 ? 0 : count * Math.log(count / n));
+  return logChoose(n, cases) + at(cases) + at(n - cases);
+}
 
 /** Holds a fit to reference/mixed/references.csv; the tolerance is relative, that of the log-likelihood absolute. */
 function expectFit(fit: MixedLogisticFit, reference: string, tolerance: number): void {
@@ -89,6 +98,31 @@ describe("exact maximum likelihood against sums over a fixed fine grid (R, refer
     }
   });
 
+  test("as printed to seven digits by the same grid and by lme4's nine and 25 points", () => {
+    const herd = fitMixedLogistic(cattle);
+    expectNear(numbers(herd, "estimate"), [-1.3992304, -0.9914038, -1.1278196, -1.579471], 1e-6);
+    expectNear(numbers(herd, "se"), [0.2335116, 0.306768, 0.3267684, 0.4275945], 1e-6);
+    expectNear([herd.groups[0]!.sd, herd.groups[0]!.seLogSd], [0.6475184, 0.278795], 2e-6);
+    expectNear([herd.logLik, herd.deviance], [-91.98336904, 183.96673807], 1e-9);
+    // Nine points are some 5e-7 from the optimum, and lme4's curvature is by differences.
+    expectNear(numbers(herd, "estimate"), [-1.399230189, -0.991403888, -1.127819737, -1.579471015], 2e-6);
+    expectNear([...numbers(herd, "se"), herd.groups[0]!.sd], [0.233511358, 0.306767899, 0.326768261, 0.427594325, 0.647517704], 5e-6); // prettier-ignore
+    // lme4 leaves out what does not depend on the parameters: the saturated model's log-likelihood.
+    const saturated = herds.reduce((sum, { incidence, size }) => sum + logBinomial(Number(incidence), Number(size)), 0);
+    expectNear([herd.logLik - saturated, herd.deviance + 2 * saturated], [-50.005018, 100.010030538022], 1e-7);
+    const own = fitMixedLogistic({ ...nested, groups: ["horse"] });
+    expectNear(numbers(own, "estimate"), [-2.096212, 0.714996, 0.29426], 2e-6);
+    expectNear(
+      [...numbers(own, "se"), own.groups[0]!.sd, own.logLik],
+      [0.337808, 0.177719, 0.192621, 1.295081, -387.083204],
+      1e-5,
+    );
+    const both = fitMixedLogistic(nested);
+    expectNear(numbers(both, "estimate"), [-2.111226, 0.749982, 0.294113], 2e-6);
+    expectNear(numbers(both, "se"), [0.489334, 0.276271, 0.192573], 2e-6);
+    expectNear([...both.groups.map(({ sd }) => sd), both.logLik], [0.943211, 0.841569, -373.880012], 1e-6);
+  });
+
   test("lme4's own test of nine points and more on cbpp (lme4 1.1-31, tests/glmer-1.R)", () => {
     const { coefficients } = fitMixedLogistic(cattle);
     // Its values are those of nine points and a looser optimiser.
@@ -107,6 +141,53 @@ describe("joint Laplace approximation against glmmTMB settled by Newton's method
     // glmmTMB's errors come from differences of gradients with steps of their own.
     expectFit(fit, reference, 1e-6);
     expectModes(fit, reference);
+  });
+});
+
+describe("Laplace as printed to seven digits by glmmTMB 1.1.5 and by lme4 1.1-31 at tolPwrss = 1e-13", () => {
+  test("cattle in herds; the herds' SD against none by likelihood ratio; latent-scale correlation", () => {
+    const fit = fitMixedLogistic({ ...cattle, method: "laplace" });
+    expectNear(numbers(fit, "estimate"), [-1.3985321, -0.9923329, -1.1286723, -1.5803141], 1e-6);
+    // Their curvature is by differences, on grids of their own.
+    expectNear(numbers(fit, "se"), [0.232472, 0.3066425, 0.3266379, 0.4274366], 1e-5);
+    expectNear([fit.groups[0]!.sd, fit.groups[0]!.icc], [0.6422614, 0.111415099894], 1e-5);
+    expectNear([fit.logLik, fit.deviance], [-92.02628186, 184.05256373], 1e-9);
+    const plain = fitLogistic({ rows: herds, outcome: cattle.outcome, terms: cattle.terms, interval: "wald" });
+    expect(Math.abs(2 * (fit.logLik - plain.logLik) - 14.0058352)).toBeLessThan(1e-6);
+  });
+
+  test("lme4 as it comes, printed in its manual to four decimals: its tolerance leaves 6e-4, and 1.3 % of the errors", () => {
+    const fit = fitMixedLogistic({ ...cattle, method: "laplace" });
+    [-1.3983, -0.9919, -1.1282, -1.5797].forEach((wanted, j) => {
+      expect(Math.abs(fit.coefficients[j]!.estimate - wanted)).toBeLessThan(7e-4);
+    });
+    expectNear(numbers(fit, "se"), [0.231214, 0.303151, 0.32283, 0.422049], 0.014);
+    expectNear([fit.groups[0]!.sd, fit.deviance, fit.aic], [0.6421, 184.0531, 194.0531], 3e-4);
+    // BIC counts the 56 rows.
+    expectNear([fit.deviance + fit.df * Math.log(fit.rowsUsed)], [204.1799], 1e-5);
+    const wanted = [0.5896, -0.2991, 0.4059, 0.039, -0.1903, -0.4005, 0.8889, 0.5991, -0.2378, -0.5411, -0.085, -0.065, -0.6901, 0.9703, -0.5306]; // prettier-ignore
+    fit.conditionalModes[0]!.forEach(({ mode }, herd) => {
+      expect(Math.abs(mode - wanted[herd]!)).toBeLessThan(1e-3);
+    });
+  });
+
+  test("feet in horses, in yards and alone", () => {
+    const both = fitMixedLogistic({ ...nested, method: "laplace" });
+    expectNear(numbers(both, "estimate"), [-2.0720928, 0.7369973, 0.2897872], 1e-5);
+    // Their curvature is by differences; settled by Newton's method it agrees to 1e-6, above.
+    expectNear(numbers(both, "se"), [0.4732268, 0.2668165, 0.1911463], 5e-5);
+    expectNear(
+      both.groups.map(({ sd }) => sd),
+      [0.9150652, 0.7359704],
+      1e-5,
+    );
+    expectNear([both.logLik], [-375.212089], 1e-8);
+    // lme4 with its default tolerance stops lower.
+    expect(both.logLik).toBeGreaterThan(-375.214564);
+    const own = fitMixedLogistic({ ...nested, groups: ["horse"], method: "laplace" });
+    expectNear(numbers(own, "estimate"), [-2.071082, 0.706954, 0.290763], 1e-5);
+    expectNear(numbers(own, "se"), [0.326617, 0.170575, 0.191469], 1e-5);
+    expectNear([own.groups[0]!.sd, own.logLik], [1.199977, -389.202495], 1e-5);
   });
 });
 

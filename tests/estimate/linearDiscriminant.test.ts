@@ -45,6 +45,27 @@ describe("iris, Fisher 1936, by MASS::lda (R)", () => {
     expect(wrong.map(({ row }) => row + 1)).toEqual([71, 84, 134]);
     expect(found.rows[70]!.heldOut.posterior["versicolor"]).toBeCloseTo(0.17727267, 9);
     expect(found.rows[133]!.posterior["virginica"]).toBeCloseTo(0.27061187, 8);
+    // MASS::lda(Species ~ ., iris, CV = TRUE) of R, to printed digits; the signs of axes are arbitrary.
+    expectNear(found.axes.map(({ singularValue }) => singularValue), [48.642643802, 4.579982711], 1e-9); // prettier-ignore
+    expectNear(found.axes.map(({ proportionOfTrace }) => proportionOfTrace), [0.991212605, 0.008787395], 1e-7); // prettier-ignore
+    const printed = [[0.8293776423, 1.5344730677, -2.2012116556, -2.8104603088], [-0.02410214888, -2.16452123466, 0.93192121003, -2.83918785298]]; // prettier-ignore
+    found.axes.forEach(({ coefficients }, k) => {
+      const sign = Math.sign(coefficients[3]! * printed[k]![3]!);
+      expectNear(coefficients.map((value) => sign * value), printed[k]!, 1e-9); // prettier-ignore
+    });
+    expectNear([found.wilks.lambda, found.wilks.f, found.wilks.df1, found.wilks.df2], [0.023438631, 199.14534, 8, 288], 3e-8);
+    expectNear([found.wilks.pillai], [1.1918988], 1e-7);
+    const chances = ([71, 134] as const).map((row) => {
+      const { posterior, heldOut } = found.rows[row - 1]!;
+      return [
+        heldOut.posterior["versicolor"]!,
+        heldOut.posterior["virginica"]!,
+        posterior["versicolor"]!,
+        posterior["virginica"]!,
+      ];
+    });
+    expectNear(chances[0]!, [0.17727267, 0.82272733, 0.25322822, 0.74677178], 5e-8);
+    expectNear(chances[1]!, [0.787623756, 0.21237624, 0.72938813, 0.27061187], 5e-8);
     const [lambda, f, df1, df2, p] = shapeReference("iris Wilks");
     expectNear([found.wilks.lambda, found.wilks.f, found.wilks.df1, found.wilks.df2], [lambda!, f!, df1!, df2!], 1e-9);
     expectNear([found.wilks.p], [p!], 1e-9);
@@ -64,6 +85,13 @@ describe("iris, Fisher 1936, by MASS::lda (R)", () => {
     const { errors } = by(iris, four.slice(0, 2)).crossValidated;
     expect([by(iris, four.slice(0, 2)).resubstitution.errors, errors]).toEqual([30, 31]);
     expectNear([by(two).distances[0]!.d2], shapeReference("iris two d2"), 1e-9);
+    expectNear([by(two).distances[0]!.d2], [14.21888581], 1e-9);
+    const axis = by(two).axes[0]!.coefficients;
+    expectNear(axis.map((value) => -Math.sign(axis[0]!) * value), [-0.943117786, -1.479428723, 1.848451034, 3.284730442], 1e-9); // prettier-ignore
+    const sepals = by(iris, four.slice(0, 2));
+    expect(sepals.resubstitution.confusion).toEqual([[49, 1, 0], [0, 36, 14], [0, 15, 35]]); // prettier-ignore
+    expect(sepals.crossValidated.confusion).toEqual([[49, 1, 0], [0, 35, 15], [0, 15, 35]]); // prettier-ignore
+    expect([by(two).resubstitution, by(two).crossValidated].map(({ confusion }) => confusion)).toEqual([[[48, 2], [1, 49]], [[48, 2], [1, 49]]]); // prettier-ignore
   });
 
   test("held out ten folds of 15 rows", () => {
@@ -135,6 +163,15 @@ describe("what is left out or refused", () => {
     const found = by(rows);
     expect(found.n).toBe(150);
     expect(found.dropped.map(({ column, count }) => [column, count])).toEqual([["Species", 1], ["Petal.Width", 1]]); // prettier-ignore
+  });
+
+  test("rows that are none, and numbers that are none", () => {
+    expect(faultCode(() => by([...iris, null as unknown as (typeof iris)[0]]))).toBe("out_of_range");
+    expect(faultCode(() => by(null as unknown as typeof iris))).toBe("empty");
+    expect(faultCode(() => by([]))).toBe("empty");
+    for (const value of [NaN, Infinity, "wide"]) {
+      expect(faultCode(() => by([...iris, { ...iris[0]!, "Petal.Width": value }]))).toBe("not_a_number");
+    }
   });
 
   test("constant and repeated terms, single classes, bad priors, in words", () => {

@@ -32,12 +32,22 @@ describe("admissions by department", () => {
       [0.944905022596, 0.0442239944392, 0.866452232683, 1.030461308827],
       1e-10,
     );
+    expectNear([Math.log(ratio.estimate!)], [-0.0566708617289], 1e-10);
     expect([ratio.breslowDay, ratio.tarone, ratio.n]).toEqual([null, null, 4526]);
     const difference = mantelHaenszel(admissions, { measure: "riskDifference" });
     expectNear(
       [difference.estimate, difference.se, difference.lower, difference.upper],
       [-0.0184251961909, 0.0148253944383, -0.0474824353465, 0.0106320429648],
       1e-9,
+    );
+  });
+
+  test("each department alone", () => {
+    // Nine printed decimals.
+    expectNear(
+      admissions.map(({ a, b, c, d }) => tableOf(a, b, c, d).oddsRatio.estimate),
+      [0.349212047, 0.80250071, 1.133059647, 0.921283756, 1.221631206, 0.827872745],
+      1e-8,
     );
   });
 

@@ -17,6 +17,7 @@ test("approval ratings", () => {
 test("12 against 2 by hand: exact p 106/8192", () => {
   const r = mcnemar(12, 2);
   expectNear([r.exactP, r.midP], [106 / 8192, 106 / 8192 - 91 / 16384], 1e-12);
+  expectNear([r.exactP, r.midP], [0.012939453125, 0.00738525390625], 1e-12);
   expectNear([r.chiSquare.statistic, r.corrected.statistic], [100 / 14, 81 / 14], 1e-14);
 });
 

@@ -55,6 +55,54 @@ describe("known outlines", () => {
     expectNear([m.ixx, m.iyy, m.ixy], [(6 * 27) / 36, (3 * 216) / 36, -(36 * 9) / 72], 1e-14);
   });
 
+  test("a trapezoid, by hand from a rectangle of 5 by 5 and two triangles, and its printed values", () => {
+    // Rectangle from 3 to 8, triangles to its left (base 3) and right (base 2), all 5 high: areas 25, 7.5 and 5.
+    const parts = [
+      { area: 25, x: 5.5, y: 2.5, ixx: (5 * 5 ** 3) / 12, iyy: (5 * 5 ** 3) / 12, ixy: 0 },
+      { area: 7.5, x: 2, y: 5 / 3, ixx: (3 * 5 ** 3) / 36, iyy: (5 * 3 ** 3) / 36, ixy: (3 * 5) ** 2 / 72 },
+      { area: 5, x: 8 + 2 / 3, y: 5 / 3, ixx: (2 * 5 ** 3) / 36, iyy: (5 * 2 ** 3) / 36, ixy: -((2 * 5) ** 2) / 72 },
+    ];
+    const sum = (of: (part: (typeof parts)[number]) => number) => parts.reduce((total, part) => total + of(part), 0);
+    const [x, y] = [sum((p) => p.area * p.x) / 37.5, sum((p) => p.area * p.y) / 37.5];
+    const byHand = [
+      sum((p) => p.ixx + p.area * (p.y - y) ** 2),
+      sum((p) => p.iyy + p.area * (p.x - x) ** 2),
+      sum((p) => p.ixy + p.area * (p.x - x) * (p.y - y)),
+    ];
+    const m = outlineMoments([[0, 0], [10, 0], [8, 5], [3, 5]]); // prettier-ignore
+    expectNear([m.ixx, m.iyy, m.ixy], byHand, 1e-13);
+    // The same from an independent program in Python, to its printed digits.
+    expectNear([m.area, m.perimeter, m.centroid.x, m.centroid.y], [37.5, 26.216116702, 5.2222222222, 2.2222222222], 1e-10);
+    expectNear([m.ixx, m.iyy, m.ixy], [75.2314814815, 196.064814815, 7.52314814815], 1e-11);
+    expectNear(m.principalMoments, [196.53140832, 74.76488798], 1e-9);
+    expectNear([m.circularity, m.aspect], [0.685653044017, 1.6213140255], 1e-10);
+  });
+
+  test("360 points on a circle and on a 2:1 ellipse, and the L and the triangle, to printed digits", () => {
+    const circle = outlineMoments(ellipse(1, 1, 360));
+    expectNear([circle.area, circle.perimeter, circle.circularity], [3.141433158711, 6.283105558829, 0.999974615086], 1e-12);
+    expectNear([outlineMoments(ellipse(2, 1, 360)).circularity], [0.841143828101], 1e-12);
+    const l = outlineMoments(ell);
+    expectNear([l.circularity, l.ixx, l.ixy], [0.589048622548, 14.6666666667, -5.33333333333], 1e-11);
+    const triangle = outlineMoments([[0, 0], [6, 0], [0, 3]]); // prettier-ignore
+    expectNear([triangle.perimeter, triangle.circularity], [15.7082039325, 0.458352191003], 1e-11);
+  });
+
+  test.each([
+    [3, 0.604599788078],
+    [4, 0.785398163397],
+    [6, 0.906899682117],
+    [8, 0.948059448969],
+    [12, 0.977048616657],
+    [24, 0.994281888292],
+    [36, 0.997460231792],
+    [72, 0.999365299812],
+    [100, 0.999670991538],
+    [1000, 0.99999671013],
+  ])("circularity of a regular polygon of %d corners, to twelve digits", (n, wanted) => {
+    expectNear([outlineMoments(ellipse(1, 1, n)).circularity], [wanted], 1e-12);
+  });
+
   test("circularity of regular polygons is π / (n tan(π/n))", () => {
     for (const n of [3, 4, 6, 8, 12, 24, 36, 72, 100, 360, 1000]) {
       const { circularity, area, aspect } = outlineMoments(ellipse(1, 1, n));
@@ -66,16 +114,21 @@ describe("known outlines", () => {
   test("circularity of rectangles", () => {
     for (const [a, b] of [[1, 1], [2, 1], [3, 2], [10, 1]] as const) // prettier-ignore
       expectNear([outlineMoments([[0, 0], [a, 0], [a, b], [0, b]]).circularity], [(Math.PI * a * b) / (a + b) ** 2], 1e-14); // prettier-ignore
+    const printed = [0.785398163397, 0.698131700798, 0.753982236862, 0.259635756495];
+    const found = [[1, 1], [2, 1], [3, 2], [10, 1]].map(([a, b]) => outlineMoments([[0, 0], [a!, 0], [a!, b!], [0, b!]]).circularity); // prettier-ignore
+    expectNear(found, printed, 2e-12);
   });
 
+  // Circumferences and circularities to printed digits, from complete elliptic integrals.
   test.each([
-    [2, 1],
-    [3, 2],
-    [5, 4],
-    [10, 1],
-  ])("ellipse %d:%d, held to its circumference by quadrature (R)", (a, b) => {
+    [2, 1, 9.688448220548, 0.841165181006],
+    [3, 2, 15.865439589291, 0.94103714756],
+    [5, 4, 28.361667888974, 0.981581123477],
+    [10, 1, 40.639741801009, 0.239032996946],
+  ])("ellipse %d:%d, held to its circumference by quadrature (R)", (a, b, printed, round) => {
     // prettier-ignore
     const [circumference, circularity] = shapeReference(`ellipse ${a} ${b}`);
+    expectNear([circumference!, circularity!], [printed, round], 1e-11);
     const m = outlineMoments(ellipse(a, b, 20_000));
     // The polygon falls short of the curve by about (2π/n)²/24.
     expectNear([m.perimeter, m.circularity, m.area], [circumference!, circularity!, Math.PI * a * b], 3e-8);

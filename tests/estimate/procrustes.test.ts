@@ -25,6 +25,11 @@ describe("by singular values (R)", () => {
     expectNear(inOrder(fit), shapeReference("procrustes four"), 1e-10);
     expectNear([fit.disparity, 1 - fit.disparity], [0.006728022096, 0.9966303116 ** 2], 1e-9);
     expectNear([fit.riemannianDistance, fit.ss], [0.0821167780348, 0.590383938959], 1e-10);
+    // To printed digits, by singular values in R and in Python; R turns by a matrix on the right, so that its sine has the other sign.
+    expectNear([fit.fullDistance, fit.partialDistance, fit.scale], [0.0820245213, 0.082093708, 0.9712421998], 1e-8);
+    expectNear([fit.rotation[0][0], Math.abs(fit.rotation[0][1])], [0.9884070974, 0.1518269076], 1e-9);
+    expectNear([fit.translation.x, fit.translation.y], [-1.033307178, -0.3425417354], 1e-9);
+    expectNear(fit.centroidSizes, [9.3674969976, 9.6123618326], 1e-10);
   });
 
   test("the example of the scipy documentation: equal only in a mirror, and the mirror must be asked for", () => {

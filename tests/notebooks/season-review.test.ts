@@ -26,7 +26,7 @@ test("runs through on the demo, says what the library says, and draws every char
   const shown = displays(notebook);
   const html = shown.map((display) => (typeof display.data["text/html"] === "string" ? display.data["text/html"] : "")).join("\n");
   const review = seasonReview(await readStudy(join(root, "data-demo")));
-  expect(review.answers).toHaveLength(8);
+  expect(review.answers).toHaveLength(16);
   const unsaid = review.answers.filter(({ sentence }) => !html.includes(escapeHtml(sentence)));
   expect(unsaid.map(({ id }) => id)).toEqual([]);
   const charts = shown.filter((display) => "application/vnd.vegalite.v5+json" in display.data);

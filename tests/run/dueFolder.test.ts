@@ -45,3 +45,21 @@ test("a day that is none, or nobody there: an error that says what to do, and no
   await expect(dueFolder(empty, { out: join(empty, "out") }, heard())).rejects.toMatchObject({ code: "nobody_due" });
   expect(existsSync(join(folder, "out"))).toBe(false);
 });
+
+test("of one yard: its horses only, and nothing names another", async () => {
+  const horses = "horse_id,yard_id,planned_interval_days\nBess,North,42\nDuke,Xanadu,42\n";
+  const seen = "visit_date,horse_id,foot\n2025-01-06,Bess,LF\n2025-01-07,Duke,LF\n";
+  const named = studyJson.replace(/"name":\s*"[^"]*"/, '"name": "Xanadu and North"');
+  expect(named).toContain("Xanadu");
+  const folder = folderWith({ "study.json": named, "visits.csv": seen, "horses.csv": horses });
+  await dueFolder(folder, { out: join(folder, "out"), asOf: "2025-02-20", yard: "North" }, heard());
+  const read = (end: string) => readFileSync(join(folder, "out", `due-list-North.${end}`), "utf8");
+  for (const end of ["html", "csv", "ics"]) {
+    expect(read(end)).toContain("Bess");
+    expect(read(end)).not.toMatch(/Xanadu|Duke/);
+  }
+  await expect(dueFolder(folder, { out: folder, yard: "Nort" }, heard())).rejects.toMatchObject({
+    code: "unknown_yard",
+    hint: "Did you mean North?",
+  });
+});

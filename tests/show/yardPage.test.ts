@@ -116,5 +116,5 @@ test("the vet's feet first; a yard that was never visited says so", async () => 
   const empty = studyOf({ yards: [yard({ yardId: "Bare" })] });
   const html = await made(empty, "Bare");
   expect(html).toContain("No visit to this yard has been recorded yet.");
-  expect(html.match(/Not enough data\./g)).toHaveLength(6);
+  expect(html.match(/Not enough data\./g)).toHaveLength(10);
 });

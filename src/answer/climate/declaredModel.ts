@@ -4,15 +4,13 @@ import { type Adjusted, adjustedModel } from "./adjustedModel.js";
 import type { ClimateRow } from "./ClimateRow.js";
 import { climateRows } from "./climateRows.js";
 import { exposureWords } from "./exposureWords.js";
+import { fewestMonths } from "./fewestMonths.js";
 import { valueOf } from "./valueOf.js";
 
 /** The declared analysis of a study. */
 export interface Declared extends Adjusted {
   readonly rows: readonly ClimateRow[];
 }
-
-/** Fewest months of the year with visits, so that season can be told from rain; common practice, no source. */
-const FEWEST_MONTHS = 8;
 
 /** The declared analysis as a model, or why these records cannot carry it. */
 export function declaredModel(study: Study): Declared | string {
@@ -40,6 +38,6 @@ function lacking(study: Study, rows: readonly ClimateRow[]): string | null {
   if (yards < 2)
     return `All horses whose rain is known stand at ${counted(yards, "yard")}: what goes with its wet days cannot be told from what else went on there.`;
   const months = new Set(linked.map(({ monthOfYear }) => monthOfYear)).size;
-  if (months >= FEWEST_MONTHS) return null;
-  return `Visits with known rain lie in ${months} months of the year; season can be told from rain with ${FEWEST_MONTHS} or more.`;
+  if (months >= fewestMonths) return null;
+  return `Visits with known rain lie in ${months} months of the year; season can be told from rain with ${fewestMonths} or more.`;
 }

@@ -36,8 +36,9 @@ const JOINED = "horse within yard";
 /**
  * Fits the model: with enough outer groups clustered by them, with fewer the outer groups as terms and the inner groups as clusters.
  *
- * A mixed model takes its errors from the scores of the outer groups (`yardRobust`), times G / (G - p), with t on G - p degrees of freedom, G outer
- * groups and p coefficients; without that many groups from the information.
+ * A mixed model takes its errors from the scores of the outer groups (`yardRobust`), times G / (G - 1), with t on G - p degrees of freedom, G outer
+ * groups and p coefficients; without that many groups from the information. With G / (G - p) limits of an exposure that changes within the outer groups are too wide
+ * (docs/planted-truth.md).
  *
  * Errors: those of the fit.
  */
@@ -123,11 +124,11 @@ function robust(choices: ModelChoices, { mixed: fit, ...model }: MixedModel, df:
   const { names, used } = model.design;
   const { cases, n } = binomialOutcome(rows, used, outcome);
   const { covariance, count } = yardRobust(rows, model.design, fit, groups, cases, n);
-  const scaled = covariance.mul(count / df).to2DArray();
+  const scaled = covariance.mul(count / (count - 1)).to2DArray();
   const own = scaled.slice(0, names.length).map((row) => row.slice(0, names.length));
   const estimates = fit.coefficients.map(({ estimate }) => estimate);
   const coefficients = ratioCoefficients(coefficientTable(names, estimates, own, fit.level, df), "oddsRatio");
-  const how = `errors from the scores of ${count} groups of ${groups[0]}, times the root of G/(G-p); limits and tests by t with ${df} degrees of freedom`;
+  const how = `errors from the scores of ${count} groups of ${groups[0]}, times the root of G/(G-1); limits and tests by t with ${df} degrees of freedom`;
   const method = `${fit.method.split("; errors from the observed information")[0]!}; ${how}`;
   return { ...model, parameters: scaled, fit: { ...fit, coefficients, covariance: own, method } };
 }

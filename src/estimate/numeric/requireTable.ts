@@ -7,7 +7,11 @@ import { requireCount } from "./requireCount.js";
  *
  * Errors: `not_a_number`, `not_a_count`; `empty`.
  */
-export function requireTable({ a, b, c, d }: TwoByTwo): void {
+export function requireTable(table: TwoByTwo): void {
+  if (typeof table !== "object" || (table as TwoByTwo | null) === null) {
+    throw new EstimateError("empty", "There is no table.", "Give a table as { a, b, c, d }.");
+  }
+  const { a, b, c, d } = table;
   const total =
     requireCount("exposed cases", a) +
     requireCount("exposed others", b) +

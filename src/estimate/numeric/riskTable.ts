@@ -1,4 +1,5 @@
 import type { SurvivalTime } from "../SurvivalTime.js";
+import { requireFinding } from "./requireFinding.js";
 import { requireWithin } from "./requireWithin.js";
 
 /** One distinct time at which at least one event happened. */
@@ -23,12 +24,14 @@ export interface RiskTable {
 /**
  * Numbers at risk and events at each distinct event time. A row censored at an event time still counts as at risk there.
  *
- * Errors: `not_a_number`; `out_of_range` for a negative time.
+ * Errors: `not_a_number`; `out_of_range` for a negative time or an event that is neither yes nor no.
  */
 export function riskTable(rows: readonly SurvivalTime[]): RiskTable {
   const complete: { time: number; event: boolean }[] = [];
   for (const { time, event } of rows) {
-    if (time !== null && event !== null) complete.push({ time: requireWithin("time", time, 0, Infinity), event });
+    if (time !== null && event !== null) {
+      complete.push({ time: requireWithin("time", time, 0, Infinity), event: requireFinding("event", event) });
+    }
   }
   complete.sort((x, y) => x.time - y.time);
   const table: RiskRow[] = [];

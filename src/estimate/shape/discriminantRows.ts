@@ -1,6 +1,7 @@
 import { numberColumn } from "../design/numberColumn.js";
 import { requireColumns } from "../design/requireColumns.js";
 import { requireIndependent } from "../design/requireIndependent.js";
+import { requireRows } from "../design/requireRows.js";
 import { usableRows } from "../design/usableRows.js";
 import { groupIndex, type GroupIndex } from "../design/groupIndex.js";
 import type { Dropped } from "../Dropped.js";
@@ -24,7 +25,7 @@ export interface DiscriminantRows {
 /**
  * Reads classes and terms from rows.
  *
- * Errors: `unknown_column`; `empty`; `not_a_number`; `out_of_range` for a label that names nothing or no terms; `no_variation` for
+ * Errors: `unknown_column`; `empty`; `not_a_number`; `out_of_range` for a row that is no record, a label that names nothing or no terms; `no_variation` for
  * fewer than two classes, or a term that does not vary within them; `too_few`; `collinear`, naming the columns.
  */
 export function discriminantRows(
@@ -33,6 +34,7 @@ export function discriminantRows(
   terms: readonly string[],
   foldBy: string | undefined,
 ): DiscriminantRows {
+  requireRows(rows);
   if (terms.length === 0) throw new EstimateError("out_of_range", "No terms were named.", "Name at least one column of numbers.");
   const columns = [label, ...terms, ...[foldBy ?? []].flat()];
   if (rows.length > 0) requireColumns(rows, columns);

@@ -1,4 +1,6 @@
 import { quoted } from "../report/quoted.js";
+import { cellsOf } from "../text/cellsOf.js";
+import { isBlank } from "../text/isBlank.js";
 import { openText } from "../text/openText.js";
 import { readRows } from "../text/readRows.js";
 import type { TextBlock } from "../text/TextBlock.js";
@@ -26,8 +28,9 @@ export async function sampled(path: string, file: string): Promise<Sample> {
   await readRows(each(text.blocks), delimiter ?? ",", {
     width: () => seen.header?.length ?? null,
     fits: (cells) => cells.length === seen.header?.length,
-    row(cells, line) {
-      if (cells.every((cell) => cell.trim() === "")) return;
+    row(cut, line) {
+      if (isBlank(cut)) return;
+      const cells = cellsOf(cut);
       if (seen.header === null) seen.header = cells;
       else if (cells.length >= seen.header.length) rows.push({ cells, line });
     },

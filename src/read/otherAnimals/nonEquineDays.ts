@@ -31,8 +31,13 @@ const HERD_TAG = /^[A-Z]{2}[\s-]?(?:\d[\s-]?){9,11}\d$/i;
 export function nonEquineDays(study: Pick<Study, "visits" | "horses" | "report">): NonEquineDay[] {
   const stays = grouped(study.horses, ({ horseId }) => horseId);
   const repeats = repeatsSetAside(study.report);
-  const measured = study.visits.filter(wallMeasured);
-  const frogUsual = measured.filter((row) => !frogBlank(row)).length >= FROG_USUAL * measured.length;
+  let [measured, withFrog] = [0, 0];
+  for (const row of study.visits) {
+    if (!wallMeasured(row)) continue;
+    measured += 1;
+    if (!frogBlank(row)) withFrog += 1;
+  }
+  const frogUsual = withFrog >= FROG_USUAL * measured;
   return [...grouped(study.visits, ({ horseId }) => horseId)].flatMap(([horseId, ofAnimal]) => {
     const stay = stays.get(horseId) ?? [];
     const kind = kindOf(stay);
@@ -48,8 +53,9 @@ export function nonEquineDays(study: Pick<Study, "visits" | "horses" | "report">
 }
 
 function digits(rows: readonly FootVisit[], repeats: ReadonlyMap<string, number>): string | null {
+  // Nearly every day: four rows or fewer, and no remark that could name a claw.
+  if (rows.length + repeats.size <= FEET_OF_A_HORSE && rows.every(({ note }) => note === null)) return null;
   const feet = rows.filter(({ foot }) => foot.length === 2);
-  if (feet.length + repeats.size <= FEET_OF_A_HORSE && feet.every(({ note }) => note === null)) return null;
   const looks = [...grouped(feet, ({ stage, observerId }) => `${stage ?? ""}\n${observerId ?? ""}`).values()];
   // In a file with one row a visit several feet stand on one line.
   const repeated = (look: readonly FootVisit[]) =>
@@ -102,18 +108,23 @@ function wallsAlone(rows: readonly FootVisit[]): string | null {
 }
 
 function claws(rows: readonly FootVisit[]): string | null {
-  const indices = rows.flatMap(({ hoofWidthMm, hoofLengthMm }) =>
-    hoofWidthMm === null || hoofLengthMm === null ? [] : [hoofWidthMm / hoofLengthMm],
-  );
-  const low = indices.filter((index) => index < SINGLE_CLAW_INDEX);
-  if (low.length === 0 || low.length * 2 < indices.length) return null;
-  return `width over length is ${Math.min(...low).toFixed(2)}, below ${SINGLE_CLAW_INDEX}`;
+  let [known, low, lowest] = [0, 0, Infinity];
+  for (const { hoofWidthMm, hoofLengthMm } of rows) {
+    if (hoofWidthMm === null || hoofLengthMm === null) continue;
+    const index = hoofWidthMm / hoofLengthMm;
+    known += 1;
+    if (index < SINGLE_CLAW_INDEX) low += 1;
+    lowest = Math.min(lowest, index);
+  }
+  if (low === 0 || low * 2 < known) return null;
+  return `width over length is ${lowest.toFixed(2)}, below ${SINGLE_CLAW_INDEX}`;
 }
 
 function narrow(rows: readonly FootVisit[], stays: readonly HorseStay[]): string | null {
   const weightKg = stays.find((stay) => stay.weightKg !== null)?.weightKg ?? null;
+  if (weightKg === null) return null;
   const widths = rows.map(({ hoofWidthMm }) => hoofWidthMm).filter((width) => width !== null);
-  if (weightKg === null || widths.length === 0) return null;
+  if (widths.length === 0) return null;
   const widest = Math.max(...widths);
   const least = NARROW.widthMm * Math.cbrt(weightKg / NARROW.weightKg);
   return widest < least ? `the widest foot is ${widest} mm at ${weightKg} kg` : null;

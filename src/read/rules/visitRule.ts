@@ -1,4 +1,3 @@
-import { dayNumber } from "../../study/dayNumber.js";
 import type { FootVisit } from "../../study/FootVisit.js";
 import type { HorseStay } from "../../study/HorseStay.js";
 import type { Fault } from "../report/Fault.js";
@@ -9,8 +8,6 @@ import { horseFault } from "./horseFault.js";
 import type { KnownHorses } from "./horseRule.js";
 import { visitTally } from "./visitTally.js";
 
-const FEET = ["LF", "RF", "LH", "RH", "F", "H", "U"];
-const STAGES = [null, "before_trim", "after_trim", "single"];
 /** A toe that measures this much more after the trim than before it, mm, may still be the same toe. Common practice, no source. */
 const TOE_TOLERANCE_MM = 3;
 
@@ -25,22 +22,17 @@ export function visitRule(
 ): RowRule<FootVisit> & { readonly tally: ReturnType<typeof visitTally> } {
   const tally = visitTally();
   const faultOfHorse = horseFault(horses);
-  // Nearly always one row, so that no list is made for it.
-  const rows = new Map<number, FootVisit | FootVisit[]>();
-  const rowsAt = (key: number) => {
-    const found = rows.get(key);
-    return found === undefined ? [] : Array.isArray(found) ? found : [found];
-  };
+  // By the number of the visit: a few rows each, so that looking through them costs less than an index of all rows would.
+  const acceptedRows: FootVisit[][] = [];
   let last = { horseId: "", visitDate: "", visit: -1, faults: [] as readonly Fault[], bare: false };
 
   // The feet of one visit mostly stand together: what belongs to the visit is looked up once.
   const lookUp = (horseId: string, visitDate: string) => {
-    const day = dayNumber(visitDate) ?? 0;
     const stays = horses?.stays.get(horseId) ?? [];
     const future = visitDate > today ? messages.inFuture(visitDate, today) : null;
     const faults = [future, faultOfHorse(horseId), ...stayFaults(stays, visitDate)].filter((fault) => fault !== null);
     const bare = stays.length > 0 && stays.every(({ shod }) => shod === "bare");
-    return { horseId, visitDate, visit: tally.seen(horseId, day), faults, bare };
+    return { horseId, visitDate, visit: tally.seen(horseId, visitDate), faults, bare };
   };
 
   return {
@@ -51,33 +43,37 @@ export function visitRule(
       else if (horseId !== last.horseId || visitDate !== last.visitDate) last = lookUp(horseId, visitDate);
     },
     accepts(row, report) {
-      for (const fault of last.faults)
+      let usable = true;
+      for (const fault of last.faults) {
         report(fault, fault.code === "unknown_horse" || fault.code === "not_equine" ? "horse_id" : "visit_date");
-      if (last.faults.some(({ severity }) => severity === "set_aside")) return false;
-      const keyAt = (stage: FootVisit["stage"]) =>
-        (last.visit * FEET.length + FEET.indexOf(row.foot)) * STAGES.length + STAGES.indexOf(stage);
-      const key = keyAt(row.stage);
-      const earlier = rows.get(key);
-      if (earlier === undefined) rows.set(key, row);
-      else {
-        const same = rowsAt(key).find(
-          (first) => first.observerId === null || row.observerId === null || first.observerId === row.observerId,
-        );
-        if (same !== undefined) {
-          report(duplicateOf("a row of this horse, day, foot and stage", same, row));
-          return false;
-        }
-        rows.set(key, [...rowsAt(key), row]);
+        if (fault.severity === "set_aside") usable = false;
       }
+      if (!usable) return false;
+      const ofVisit = (acceptedRows[last.visit] ??= []);
+      const same = repeated(ofVisit, row);
+      if (same !== undefined) {
+        report(duplicateOf("a row of this horse, day, foot and stage", same, row));
+        return false;
+      }
+      ofVisit.push(row);
       warnOfContradictions(row, last.bare, report);
       if (row.toeLengthMm !== null && (row.stage === "before_trim" || row.stage === "after_trim")) {
         const other = row.stage === "before_trim" ? "after_trim" : "before_trim";
-        warnOfGrownToe(row, rowsAt(keyAt(other)), report);
+        const others = ofVisit.filter(({ foot, stage }) => foot === row.foot && stage === other);
+        warnOfGrownToe(row, others, report);
       }
       tally.accepted(last.visit);
       return true;
     },
   };
+}
+
+function repeated(ofVisit: readonly FootVisit[], { foot, stage, observerId }: FootVisit): FootVisit | undefined {
+  for (const first of ofVisit) {
+    if (first.foot !== foot || first.stage !== stage) continue;
+    if (first.observerId === null || observerId === null || first.observerId === observerId) return first;
+  }
+  return undefined;
 }
 
 function stayFaults(stays: readonly HorseStay[], visitDate: string): (Fault | null)[] {

@@ -2,6 +2,7 @@ import type { Column } from "../../study/Column.js";
 import { messages } from "../report/messages.js";
 import type { Fault } from "../report/Fault.js";
 import { ownCopy } from "../text/ownCopy.js";
+import { textTable } from "../text/textTable.js";
 import type { CellReading } from "../mapping/CellReading.js";
 import { wordKey } from "../mapping/wordKey.js";
 import type { Zod } from "../Zod.js";
@@ -20,8 +21,8 @@ export interface Decision {
 /** Decides the cells of one column. */
 export interface CellDecider {
   readonly column: Column;
-  /** The decision for a raw cell; the same object for the same text while it is remembered. */
-  readonly decide: (text: string) => Decision;
+  /** The decision for a raw cell, the letters of `text` from `start` up to `end`; the same object for the same cell while it is remembered. */
+  readonly decide: (text: string, start?: number, end?: number) => Decision;
   /** The text as the column table would write it; null when it is not of the form that `study.json` declares. */
   readonly plain: (text: string) => string | null;
   /** Whether `study.json` has the values converted from another unit. */
@@ -30,8 +31,6 @@ export interface CellDecider {
   readonly texts: ReadonlyMap<string, Decision>;
 }
 
-const REMEMBERED = 50_000;
-const LONGEST_REMEMBERED = 200;
 const MISSING_WORDS = new Set(["NA", "N/A", "#N/A", "NaN", "NULL", "null", "-", "?"]);
 
 /**
@@ -42,14 +41,14 @@ export function cellDecider(zod: Zod, column: Column, reading: CellReading | nul
   // Many columns of a table are in no file: their schemas are never made.
   let made: ReturnType<typeof cellSchema> | null = null;
   const schema = () => (made ??= cellSchema(zod, column));
-  const texts = new Map<string, Decision>();
-  const decide = (raw: string): Decision => {
-    const known = texts.get(raw);
+  const { find, keep, texts } = textTable<Decision>();
+  const decide = (raw: string, start = 0, end = raw.length): Decision => {
+    const known = find(raw, start, end);
     if (known !== undefined) return known;
-    const text = ownCopy(raw);
+    const text = ownCopy(raw.slice(start, end));
     const { value, fault } = verdict(column, schema, text.trim(), reading);
     const decision = { value, fault, count: 0 };
-    if (texts.size < REMEMBERED && text.length <= LONGEST_REMEMBERED) texts.set(text, decision);
+    keep(text, decision);
     return decision;
   };
   const plain = (text: string) => (reading === null ? text : plainText(text.trim(), reading));

@@ -1,7 +1,6 @@
+import type { CutRecord } from "../text/CutRecord.js";
 import { ownCopy } from "../text/ownCopy.js";
-
-const REMEMBERED = 50_000;
-const LONGEST_REMEMBERED = 200;
+import { textTable } from "../text/textTable.js";
 
 /**
  * Takes the cells of further columns from a row as they stand, by header; a blank cell is null. The same text is held in memory once, for up to
@@ -9,20 +8,19 @@ const LONGEST_REMEMBERED = 200;
  */
 export function keptTexts(
   columns: readonly { readonly header: string; readonly at: number }[],
-): (cells: readonly string[]) => Readonly<Record<string, string | null>> {
-  const texts = new Map<string, string>();
-  const one = (cell: string): string => {
-    const known = texts.get(cell);
-    if (known !== undefined) return known;
-    const text = ownCopy(cell);
-    if (texts.size < REMEMBERED && text.length <= LONGEST_REMEMBERED) texts.set(text, text);
-    return text;
-  };
-  return (cells) => {
+): (record: CutRecord) => Readonly<Record<string, string | null>> {
+  const { find, keep } = textTable<string | null>();
+  return ({ text, bounds }) => {
     const kept: Record<string, string | null> = {};
     for (const { header, at } of columns) {
-      const cell = cells[at] ?? "";
-      kept[header] = cell.trim() === "" ? null : one(cell);
+      const start = bounds[2 * at] ?? 0;
+      const end = bounds[2 * at + 1] ?? 0;
+      let value = find(text, start, end);
+      if (value === undefined) {
+        const cell = ownCopy(text.slice(start, end));
+        keep(cell, (value = cell.trim() === "" ? null : cell));
+      }
+      kept[header] = value;
     }
     return kept;
   };

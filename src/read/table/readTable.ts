@@ -7,6 +7,10 @@ import type { IssueLog } from "../report/issueLog.js";
 import { messages } from "../report/messages.js";
 import { refusals } from "../report/refusals.js";
 import type { SetAsideFile, SetAsideRow, SetAsideSink } from "../SetAsideRow.js";
+import { cellAt } from "../text/cellAt.js";
+import { cellsOf } from "../text/cellsOf.js";
+import type { CutRecord } from "../text/CutRecord.js";
+import { isBlank } from "../text/isBlank.js";
 import { openText } from "../text/openText.js";
 import { readRows } from "../text/readRows.js";
 import type { Zod } from "../Zod.js";
@@ -78,17 +82,17 @@ export async function readTable<Row extends Source>(
     setAside(row, [{ fault, column: null, value: null }], found);
   };
 
-  const takeRow = (cells: readonly string[], line: number, bareQuote: boolean, text: string, found: Header<Row>) => {
+  const takeRow = (cut: CutRecord, line: number, bareQuote: boolean, text: string, found: Header<Row>) => {
     const reported: RowFault[] = [];
     let accepted = 0;
     for (const { layout, drafter } of found.records) {
       const faults: RowFault[] =
         bareQuote && reported.length === 0 ? [{ fault: messages.bareQuote(), column: null, value: null }] : [];
-      const row = drafter.draft(cells, line, faults);
+      const row = drafter.draft(cut, line, faults);
       rule.seen?.(row, faults);
       const usable = !faults.some(({ fault }) => fault.severity === "set_aside");
       const kept =
-        usable && rule.accepts(row, (fault, column) => faults.push(rowFault(fault, column, cells, found.layout, layout)));
+        usable && rule.accepts(row, (fault, column) => faults.push(rowFault(fault, column, cut, found.layout, layout)));
       if (kept) {
         records.push(row);
         accepted += 1;
@@ -104,13 +108,14 @@ export async function readTable<Row extends Source>(
         if (layout.foot !== null || !kept) reported.push(each);
       }
     }
-    if (sink !== undefined && accepted < found.records.length) setAside({ line, text, bytes: null, cells }, reported, found);
+    if (sink !== undefined && accepted < found.records.length)
+      setAside({ line, text, bytes: null, cells: cellsOf(cut) }, reported, found);
   };
 
   const rowFault = (
     fault: Fault,
     name: string | undefined,
-    cells: readonly string[],
+    cut: CutRecord,
     layout: ColumnLayout,
     record: RecordLayout,
   ): RowFault => {
@@ -119,16 +124,16 @@ export async function readTable<Row extends Source>(
       return { fault: { ...fault, found }, column: null, value: null };
     }
     const at = record.at[columns.findIndex(({ column }) => column.name === name)] ?? -1;
-    return { fault, column: layout.headers[at]?.trim() ?? name, value: cells[at] ?? null };
+    return { fault, column: layout.headers[at]?.trim() ?? name, value: at === -1 ? null : cellAt(cut, at) };
   };
 
   await readRows(text.blocks, delimiter, {
     width: () => header.found?.layout.width ?? null,
     fits: (cells) => header.found?.records.some(({ drafter }) => drafter.fits(cells)) ?? false,
-    row(cells, line, bareQuote, text) {
-      if (isBlank(cells)) return;
+    row(cut, line, bareQuote, text) {
+      if (isBlank(cut)) return;
       if (header.found === null) {
-        const layout = columnLayout(source, cells, (fault, name) => {
+        const layout = columnLayout(source, cellsOf(cut), (fault, name) => {
           wholeFile(fault, null, name);
         });
         const made = layout.records.map((record) => ({
@@ -139,8 +144,8 @@ export async function readTable<Row extends Source>(
         return;
       }
       const { width } = header.found.layout;
-      const extra = cells.length > width && cells.slice(width).some((cell) => cell.trim() !== "");
-      if (cells.length < width || extra) {
+      if (cut.width < width || !isBlank(cut, width)) {
+        const cells = cellsOf(cut);
         refuse(
           messages.ragged(cells.length, width, delimiter),
           { line, text, bytes: null, cells },
@@ -151,7 +156,7 @@ export async function readTable<Row extends Source>(
       }
       rows += 1;
       recordsRead += header.found.records.length;
-      takeRow(cells, line, bareQuote, text, header.found);
+      takeRow(cut, line, bareQuote, text, header.found);
     },
     refused(fault, line, text, bytes) {
       if (header.found === null) throw refusals.headerUnreadable(file, line, messages.line(fault).found);
@@ -180,9 +185,4 @@ export async function readTable<Row extends Source>(
       ...layout,
     },
   };
-}
-
-function isBlank(cells: readonly string[]): boolean {
-  for (const cell of cells) if (cell.trim() !== "") return false;
-  return true;
 }

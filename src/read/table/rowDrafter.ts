@@ -3,6 +3,7 @@ import { fieldName } from "../../study/fieldName.js";
 import type { Source } from "../../study/Source.js";
 import type { SourceColumn } from "../mapping/TableSource.js";
 import type { Fault } from "../report/Fault.js";
+import type { CutRecord } from "../text/CutRecord.js";
 import type { CellDecider } from "./cellDecider.js";
 import type { CellValue } from "./CellValue.js";
 import type { ColumnLayout, RecordLayout } from "./columnLayout.js";
@@ -22,7 +23,7 @@ export interface RowDrafter<Row> {
   /** Whether these cells make a row that could be kept. */
   readonly fits: (cells: readonly string[]) => boolean;
   /** The record; faults of its cells are added to `faults`. Cells that are empty or not believed are null. */
-  readonly draft: (cells: readonly string[], line: number, faults: RowFault[]) => Draft<Row>;
+  readonly draft: (record: CutRecord, line: number, faults: RowFault[]) => Draft<Row>;
 }
 
 /**
@@ -56,19 +57,21 @@ export function rowDrafter<Row extends Source>(
     fits: (cells) =>
       cells.length === layout.width &&
       required.every(({ at, decide }) => decide(cells[at] ?? "").fault?.severity !== "set_aside"),
-    draft(cells, line, faults) {
+    draft(cut, line, faults) {
+      const { text, bounds } = cut;
       const row = { ...template };
       row.line = line;
       for (const { at, column, decide, field, header, counts } of columns) {
-        const text = cells[at] ?? "";
-        if (text === "" && !column.required) continue;
-        const decision = decide(text);
+        const start = bounds[2 * at] ?? 0;
+        const end = bounds[2 * at + 1] ?? 0;
+        if (start === end && !column.required) continue;
+        const decision = decide(text, start, end);
         decision.count += counts;
         row[field] = decision.value;
-        if (decision.fault !== null) faults.push({ fault: decision.fault, column: header, value: text });
+        if (decision.fault !== null) faults.push({ fault: decision.fault, column: header, value: text.slice(start, end) });
       }
       const drafted = row as unknown as Draft<Row>;
-      if (kept !== null) drafted.extra = kept(cells);
+      if (kept !== null) drafted.extra = kept(cut);
       return drafted;
     },
   };

@@ -1,4 +1,6 @@
+import type { CutRecord } from "./CutRecord.js";
 import type { LineFault } from "./LineFault.js";
+import { recordCutter, type RecordCutter } from "./recordCutter.js";
 import { recordSpan, type RecordShape } from "./recordSpan.js";
 import { recordsOfTexts } from "./recordsOfTexts.js";
 import type { TextBlock } from "./TextBlock.js";
@@ -10,7 +12,7 @@ export interface RowSink {
   /** Whether these cells alone make a good row. */
   fits(cells: readonly string[]): boolean;
   /** `text` is the record as it stands in the file, without its last line end. */
-  row(cells: readonly string[], line: number, bareQuote: boolean, text: string): void;
+  row(record: CutRecord, line: number, bareQuote: boolean, text: string): void;
   /** `bytes` are those of the line when its text does not give them back. */
   refused(fault: LineFault, line: number, text: string, bytes: Buffer | null): void;
 }
@@ -22,15 +24,16 @@ const NOTHING: TextBlock = { lines: [], ends: "\n", faults: new Map(), bytes: ne
  * belongs to exactly one record or is refused with the reason; a faulty line never takes a following one with it.
  */
 export async function readRows(blocks: AsyncIterable<TextBlock>, delimiter: string, sink: RowSink): Promise<void> {
+  const cutter = recordCutter(delimiter);
   let kept = NOTHING;
   let line = 1;
   let used = 0;
   for await (const block of blocks) {
     kept = joined(kept, used, block);
-    used = sendRows(kept, line, delimiter, sink, false);
+    used = sendRows(kept, line, { delimiter, cutter, sink, last: false });
     line += used;
   }
-  sendRows(joined(kept, used, NOTHING), line, delimiter, sink, true);
+  sendRows(joined(kept, used, NOTHING), line, { delimiter, cutter, sink, last: true });
 }
 
 function joined(kept: TextBlock, used: number, next: TextBlock): TextBlock {
@@ -50,7 +53,7 @@ function endsOf({ lines, ends }: TextBlock): readonly string[] {
   return typeof ends === "string" ? lines.map(() => ends) : ends;
 }
 
-/** A record or a refused line, before its quotes are taken apart. */
+/** A record with quotes or a refused line, before its quotes are taken apart. */
 interface Piece {
   readonly line: number;
   /** The record with LF for the line ends inside it. */
@@ -58,41 +61,50 @@ interface Piece {
   /** The record as it stands in the file. */
   readonly raw: string;
   readonly bytes: Buffer | null;
-  readonly kind: "plain" | "quoted" | "bare" | LineFault;
+  readonly kind: "quoted" | "bare" | LineFault;
+}
+
+interface Sending {
+  readonly delimiter: string;
+  readonly cutter: RecordCutter;
+  readonly sink: RowSink;
+  /** The block is the last of the file. */
+  readonly last: boolean;
 }
 
 /** Sends what can be decided and returns how many lines that took. */
-function sendRows(block: TextBlock, firstLine: number, delimiter: string, sink: RowSink, last: boolean): number {
+function sendRows(block: TextBlock, firstLine: number, sending: Sending): number {
   const { lines, faults } = block;
+  const { delimiter, sink, last } = sending;
   const shape: RecordShape = { delimiter, width: () => sink.width(), fits: (cells) => sink.fits(cells) };
-  let pieces: Piece[] = [];
+  // A line without quotes stands here as its index alone: there may be a million.
+  let pieces: (Piece | number)[] = [];
   let index = 0;
   while (index < lines.length) {
     const text = lines[index] ?? "";
     const line = firstLine + index;
     let taken = 1;
-    const fault = faults.get(index);
-    const piece = { line, text, raw: text, bytes: null };
-    if (fault !== undefined) pieces.push({ ...piece, bytes: block.bytes.get(index) ?? null, kind: fault });
+    const fault = faults.size === 0 ? undefined : faults.get(index);
+    if (fault !== undefined) pieces.push({ line, text, raw: text, bytes: block.bytes.get(index) ?? null, kind: fault });
     else if (text.includes('"')) {
       const end = nextFault(faults, index) ?? lines.length;
       const span = recordSpan(lines, index, end, last || end < lines.length, shape);
       if (span === "more") break;
-      if (span === "stray_quote") pieces.push({ ...piece, kind: span });
+      if (span === "stray_quote") pieces.push({ line, text, raw: text, bytes: null, kind: span });
       else {
         taken = span.lines;
-        const whole = taken === 1 ? piece : { ...piece, ...joinedLines(block, index, taken) };
-        pieces.push({ ...whole, kind: span.bareQuote ? "bare" : "quoted" });
+        const whole = taken === 1 ? { text, raw: text } : joinedLines(block, index, taken);
+        pieces.push({ line, ...whole, bytes: null, kind: span.bareQuote ? "bare" : "quoted" });
       }
-    } else if (text.trim() !== "") pieces.push({ ...piece, kind: "plain" });
+    } else if (text.trim() !== "") pieces.push(index);
     index += taken;
     // What makes a good row is known only once the header is.
     if (sink.width() === null) {
-      send(pieces, delimiter, sink);
+      send(pieces, block, firstLine, sending);
       pieces = [];
     }
   }
-  send(pieces, delimiter, sink);
+  send(pieces, block, firstLine, sending);
   return index;
 }
 
@@ -103,18 +115,25 @@ function joinedLines({ lines, ends }: TextBlock, from: number, count: number): P
   return { text: taken.join("\n"), raw };
 }
 
-function send(pieces: readonly Piece[], delimiter: string, sink: RowSink): void {
-  const textsOf = (kind: Piece["kind"]) => pieces.filter((piece) => piece.kind === kind).map(({ text }) => text);
+function send(pieces: readonly (Piece | number)[], { lines }: TextBlock, firstLine: number, sending: Sending): void {
+  const { delimiter, cutter, sink } = sending;
+  const others = pieces.filter((piece) => typeof piece !== "number");
+  const textsOf = (kind: Piece["kind"]) => others.filter((piece) => piece.kind === kind).map(({ text }) => text);
   const records = {
     quoted: recordsOfTexts(textsOf("quoted"), delimiter, false).values(),
     bare: recordsOfTexts(textsOf("bare"), delimiter, true).values(),
   };
-  for (const { line, text, raw, bytes, kind } of pieces) {
-    if (kind === "plain") sink.row(text.split(delimiter), line, false, raw);
-    else if (kind === "quoted" || kind === "bare") {
+  for (const piece of pieces) {
+    if (typeof piece === "number") {
+      const text = lines[piece] ?? "";
+      sink.row(cutter.plain(text), firstLine + piece, false, text);
+      continue;
+    }
+    const { line, text, raw, bytes, kind } = piece;
+    if (kind === "quoted" || kind === "bare") {
       const cells = records[kind].next().value ?? null;
       if (cells === null) sink.refused("stray_quote", line, raw, null);
-      else sink.row(cells, line, kind === "bare", raw);
+      else sink.row(cutter.parted(cells), line, kind === "bare", raw);
     } else sink.refused(kind, line, text, bytes);
   }
 }

@@ -3,6 +3,8 @@ import type { Fault } from "../report/Fault.js";
 import type { IssueLog } from "../report/issueLog.js";
 import { messages } from "../report/messages.js";
 import type { WeatherFile } from "../StudyJson.js";
+import { cellsOf } from "../text/cellsOf.js";
+import { isBlank } from "../text/isBlank.js";
 import { openText } from "../text/openText.js";
 import { readRows } from "../text/readRows.js";
 import { ghcnCollector } from "./ghcnCollector.js";
@@ -43,8 +45,9 @@ export async function readGhcnByStation(
   await readRows(text.blocks, ",", {
     width: () => null,
     fits: () => false,
-    row(cells, line) {
-      if (cells.every((cell) => cell.trim() === "")) return;
+    row(cut, line) {
+      if (isBlank(cut)) return;
+      const cells = cellsOf(cut);
       rowsRead += 1;
       const reading = ghcnReading(cells);
       const place = { line, row: rowsRead, value: cells.join(",") };

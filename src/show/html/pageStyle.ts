@@ -18,10 +18,11 @@ export const pageStyle = `
 * { box-sizing: border-box; }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100%; }
 body {
-  margin: 0 auto; padding: 1.5rem 1rem 4rem; max-width: 46rem; overflow-wrap: break-word;
+  margin: 0 auto; padding: 1.5rem 1rem 4rem; max-width: 58rem; overflow-wrap: break-word;
   background: var(--paper); color: var(--ink);
   font: 1.0625rem/1.55 "Source Sans 3", "Segoe UI", system-ui, -apple-system, "Helvetica Neue", Arial, sans-serif;
 }
+h1, h2, p, ul, ol, figcaption, .first { max-width: 44rem; }
 h1 { font-size: 2rem; line-height: 1.15; margin: 0 0 0.75rem; letter-spacing: -0.01em; }
 h2 { font-size: 1.375rem; line-height: 1.25; margin: 0 0 0.5rem; }
 h3 { font-size: 1.0625rem; line-height: 1.3; margin: 1.25rem 0 0.35rem; }
@@ -51,7 +52,7 @@ caption span { display: inline-block; max-width: calc(100vw - 2.5rem); }
   table { font-size: 0.875rem; }
   th, td { padding: 0.3rem 0.35rem; }
 }
-th, td { padding: 0.3rem 0.6rem; border-bottom: 1px solid var(--line); vertical-align: top; }
+th, td { padding: 0.3rem 0.5rem; border-bottom: 1px solid var(--line); vertical-align: top; }
 th:first-child, td:first-child { padding-left: 0.25rem; }
 thead th { border-bottom: 2px solid var(--rule); vertical-align: bottom; }
 tbody th { font-weight: 400; }
@@ -71,7 +72,8 @@ footer { border-top: 2px solid var(--rule); margin-top: 2.5rem; padding-top: 0.7
     --paper: #ffffff; --ink: #000000; --quiet: #333333; --line: #b5bbb8; --rule: #555555;
     --accent: #000000; --warn-paper: #ffffff; --warn-line: #000000; --stripe: #ffffff;
   }
-  body { max-width: none; padding: 0; font-size: 9.5pt; line-height: 1.4; }
+  body, h1, h2, p, ul, ol, figcaption, .first { max-width: none; }
+  body { padding: 0; font-size: 9.5pt; line-height: 1.4; }
   h1 { font-size: 17pt; }
   h2 { font-size: 12.5pt; }
   p { margin-bottom: 2mm; }

@@ -10,6 +10,17 @@ test.each(closedFormCases("qchisq "))("%s by R's qchisq", (name) => {
   expectNear([chiSquareQuantile(p, df)], closedForm(`qchisq ${name}`), Math.max(1e-12, 3e-16 / p));
 });
 
+// R 4.2.2, qchisq(p, df).
+test.each([
+  [0.5, 1e5, 99999.3333341235],
+  [0.975, 1e5, 100878.415305666],
+  [0.025, 1e7, 9991236.6690539],
+  [0.025, 1e9, 999912349.640264],
+  [0.975, 1e9, 1000087654.14835],
+])("%d of %d degrees of freedom", (p, df, wanted) => {
+  expectNear([chiSquareQuantile(p, df)], [wanted], 1e-14);
+});
+
 test("ends and errors", () => {
   expect([chiSquareQuantile(0, 3), chiSquareQuantile(1, 3)]).toEqual([0, Infinity]);
   expect(faultCode(() => chiSquareQuantile(0.5, -1))).toBe("out_of_range");

@@ -1,6 +1,8 @@
 import { parse } from "csv-parse/sync";
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { cellsOf } from "../../../src/read/text/cellsOf.js";
+import type { CutRecord } from "../../../src/read/text/CutRecord.js";
 import { readRows } from "../../../src/read/text/readRows.js";
 import { textBlocks } from "../../../src/read/text/textBlocks.js";
 import { chunksOf, rowsOf } from "./rowsOf.js";
@@ -129,7 +131,7 @@ test("a record over several lines is handed on as it stands in the file, with LF
   const sink = {
     width: () => 2,
     fits: () => false,
-    row: (cells: readonly string[], _line: number, _bare: boolean, text: string) => told.push([cells, text]),
+    row: (record: CutRecord, _line: number, _bare: boolean, text: string) => told.push([cellsOf(record), text]),
     refused: () => undefined,
   };
   const send = (content: string) => readRows(textBlocks(chunksOf(content, 3)), ",", sink);

@@ -1,3 +1,4 @@
+import { cellsOf } from "../../../src/read/text/cellsOf.js";
 import { readRows } from "../../../src/read/text/readRows.js";
 import { textBlocks } from "../../../src/read/text/textBlocks.js";
 
@@ -21,7 +22,8 @@ export async function rowsOf(
   await readRows(textBlocks(chunksOf(content, size)), ",", {
     width: () => width,
     fits: (cells) => cells.length === width && isGood(cells),
-    row(cells, line, bareQuote) {
+    row(record, line, bareQuote) {
+      const cells = cellsOf(record);
       width ??= cells.length;
       told.push(`${String(line)}: ${cells.join("|")}${bareQuote ? " (bare quote)" : ""}`);
     },

@@ -76,7 +76,7 @@ rowsOf <- split(seq_len(nrow(cbpp)), cbpp$herd); whole <- function(th) sum(sappl
 fitH <- optim(c(-1.4, -1, -1.1, -1.6, log(.65)), function(th) -whole(th), method = "BFGS", control = list(reltol = 1e-15))
 fitH <- optim(fitH$par, function(th) -whole(th), gr = function(th) -grad(whole, th), method = "BFGS", control = list(reltol = 1e-16))
 bread <- solve(-hessian(whole, fitH$par)); U <- t(sapply(rowsOf, function(i) grad(function(th) herd(i, th), fitH$par)))
-R <- bread %*% crossprod(U) %*% bread * 15 / (15 - 4)
+R <- bread %*% crossprod(U) %*% bread * 15 / (15 - 1)
 put("herds", "estimate", fitH$par[1:4]); put("herds", "robust se", sqrt(diag(R))[1:4]); put("herds", "logLik", whole(fitH$par)); put("herds", "sd", exp(fitH$par[5]))
 put("herds", "robust covariance", R)
 
