@@ -59,9 +59,8 @@ describe("what the pages tell their reader to type", () => {
     for (const { folder, all } of written) for (const fence of all) obeyed(fence, folder);
   });
 
-  // One kernel for all, in the folder of each page in turn, for a kernel takes longer to start than most cells to run. Tried again, since the
-  // kernel's compiler (tslab 1.0.22) can trip over files that other programs write near it: "Unexpected pending rebuildTimer".
-  test("cells run, and those that show or print something do", { timeout: 240_000, retry: 2 }, async () => {
+  // One kernel for all, in the folder of each page in turn, for a kernel takes longer to start than most cells to run.
+  test("cells run, and those that show or print something do", { timeout: 240_000 }, async () => {
     const cells = written.flatMap(({ page, folder, all }) => {
       const own = all.filter(({ language }) => language === "ts");
       const enter = codeCell(`${page} folder`, `globalThis.process.chdir(${JSON.stringify(join(folder, "notebooks"))});`);

@@ -12,6 +12,8 @@ const saysDropped = (words: string) => words.includes(droppedMark);
  *   whatever it started, and the folder of the connection file.
  * - It makes the kernel say when it drops output. Its messaging library takes some 500 messages without a pause and refuses
  *   the rest, and the console passes over that refusal in silence, so that output is missing, here as in Jupyter.
+ * - Its compiler no longer watches folders. When a folder of packages is made or removed near the notebook, it would set a timer that nothing ever
+ *   fires, and every later cell would fail with "Unexpected pending rebuildTimer". Files that were read are watched as before.
  */
 export function kernelStarter(): { script: string; saysDropped: (words: string) => boolean } {
   const watch = `
@@ -46,6 +48,8 @@ export function kernelStarter(): { script: string; saysDropped: (words: string) 
       }
     };
     Object.defineProperty(Publisher.prototype, "send", { value: watched });
+    const { sys } = createRequire(process.argv[1])("@tslab/typescript-for-tslab");
+    sys.watchDirectory = () => ({ close() {} });
     require(process.argv[1]);
   `;
   return { script, saysDropped };
