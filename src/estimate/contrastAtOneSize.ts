@@ -1,3 +1,4 @@
+import { requireRows } from "./design/requireRows.js";
 import { EstimateError } from "./EstimateError.js";
 import { fitLinear } from "./fitLinear.js";
 import { fitMixedLinear, type MixedLinearFit } from "./fitMixedLinear.js";
@@ -64,6 +65,7 @@ export interface ContrastAtOneSize {
  */
 export function contrastAtOneSize(rows: readonly SizedValue[], options: { readonly level?: number } = {}): ContrastAtOneSize {
   const level = requireLevel(options.level ?? 0.95);
+  requireRows(rows);
   const used = rows.flatMap(({ horseId, end, size, value }) => {
     if (size === null || value === null) return [];
     requireWithin("size", size, Number.MIN_VALUE, Infinity);

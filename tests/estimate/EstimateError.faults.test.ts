@@ -16,7 +16,7 @@ const all = (change: (row: (typeof rows)[number], i: number) => object) => rows.
 
 test("every estimator in the index is put to these tests, or takes outlines, periods, fits or records as they were read", () => {
   const elsewhere =
-    /[Oo]utline|[Pp]rocrustes|shape|toeTaper|Asymmetry|frogTo|Fourier|mirrored|linearDiscriminant|crossValidated|daysCovered|designMatrix|pairedRatings|marginalPrevalence|waldTest|prevalence|minimumDetectableOf|randomFrom/;
+    /[Oo]utline|[Pp]rocrustes|shape|toeTaper|Asymmetry|frogTo|Fourier|mirrored|linearDiscriminant|crossValidated|daysCovered|designMatrix|pairedRatings|marginalPrevalence|waldTest|prevalence|minimumDetectableOf|footEndChances|randomFrom/;
   const tested = [...fits, ...soundCalls, ...composedCalls].map(({ name }) => name.split(" ")[0]);
   const missing = estimators().filter((name) => !tested.includes(name) && !elsewhere.test(name));
   expect(missing).toEqual([]);

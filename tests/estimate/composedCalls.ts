@@ -9,6 +9,7 @@ import type { FootRow } from "../../src/estimate/frontOrHind.js";
 import { seededRandom } from "../../src/estimate/numeric/seededRandom.js";
 import type { ObservedGap } from "../../src/estimate/ObservedGap.js";
 import type { ScoredTwice } from "../../src/estimate/observerDrift.js";
+import type { SizedValue } from "../../src/estimate/contrastAtOneSize.js";
 import type { SurvivalTime } from "../../src/estimate/SurvivalTime.js";
 import * as estimate from "../../src/index.js";
 import { dateOfDay } from "../../src/study/dateOfDay.js";
@@ -100,6 +101,10 @@ const shaped = Array.from({ length: 40 }, (_, i): FootRow & { readonly width: nu
   width: 120 + (i % 4 < 2 ? 5 : 0) + ((i * 7) % 11),
   length: 130 + ((i * 5) % 13),
 }));
+const sized = shaped.map(({ horseId, end, width, length }, i) => ({
+  ...{ horseId, end, size: width + length + (i % 3) },
+  value: width / length,
+}));
 const noise = seededRandom("spans");
 const grown = Array.from({ length: 8 }, (_, horse) => {
   const own = 0.2 + 0.03 * noise.normal();
@@ -153,6 +158,17 @@ export const composedCalls: readonly ComposedCall[] = [
     ...exposed,
     run: (rows, options) => estimate.effectOfExposure(asked(rows, options, { method: "mixed", groups: ["yard"] })),
     missing: missingIn,
+  },
+  {
+    name: "contrastAtOneSize",
+    rows: sized,
+    run: (rows, options) => estimate.contrastAtOneSize(rows as readonly SizedValue[], options),
+    numbers: ["size", "value"],
+    findings: [],
+    nullable: ["size", "value"],
+    missing: missingIn,
+    group: "horseId",
+    level: true,
   },
   {
     name: "exposureEffects",
