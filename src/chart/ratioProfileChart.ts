@@ -99,7 +99,7 @@ export function ratioProfileChart(rows: readonly ProfileRow[], options: RatioPro
         { mark: { type: "line", color: palette.blue, strokeWidth: 2.5 }, encoding: { x, y: { ...y, field: "estimate" } } },
         {
           // Unseen: what the pointer meets, since a line as a whole has one tooltip only.
-          mark: { type: "rule", opacity: 0, strokeWidth: Math.max(2, widthPx / rows.length) },
+          mark: { type: "rule", opacity: 0, strokeWidth: Math.min(12, Math.max(2, widthPx / rows.length)) },
           encoding: {
             x,
             tooltip: [
