@@ -10,11 +10,11 @@ test("what cannot be answered stands after what can, and is counted", () => {
   expect(page.title).toBe("Two yards: a season's review");
   expect(page.intro).toEqual([
     "Visits from 6 January 2025 to 6 January 2025, looked at as of 6 January 2025.",
-    "6 questions could not be answered from these records; the reasons stand at the end.",
+    "14 questions could not be answered from these records; the reasons stand at the end.",
   ]);
   expect(page.answers.map((answer) => answer.kind)).toEqual([
     ...Array<string>(2).fill("answer"),
-    ...Array<string>(6).fill("not_enough_data"),
+    ...Array<string>(14).fill("not_enough_data"),
   ]);
   expect(page.answers[0]!.id).toBe("for-the-vet");
   expect(page.cautions.join(" ")).toContain("not a diagnosis");
