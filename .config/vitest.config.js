@@ -8,5 +8,7 @@ export default defineConfig({
     setupFiles: ["tests/fail-on-console.ts"],
     env: { TZ: "Pacific/Auckland" },
     testTimeout: 30_000,
+    // On two cores the runner would leave one idle.
+    maxWorkers: "100%",
   },
 });
