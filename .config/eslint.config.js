@@ -2,7 +2,7 @@ import eslint from "@eslint/js";
 import tseslint from "typescript-eslint";
 
 export default tseslint.config(
-  { ignores: ["dist/", "reports/", "**/node_modules/", "tests/fixtures/", "notebooks/", "data-demo/"] },
+  { ignores: ["dist/", "reports/", ".venv/", "my-yards/", "**/node_modules/", "tests/fixtures/", "notebooks/", "data-demo/"] },
   eslint.configs.recommended,
   tseslint.configs.strictTypeChecked,
   tseslint.configs.stylisticTypeChecked,
