@@ -101,7 +101,7 @@ function windowsTable(model: ExposureModel, level: number): Table {
       { name: "estimate", title: "Odds ratio", digits: 2 },
       { name: "lower", title: `${interval}, from`, digits: 2 },
       { name: "upper", title: "to", digits: 2 },
-      { name: "p", title: "p, Holm over the lines", digits: 4 },
+      { name: "p", title: "p, Holm over the lines", digits: 4, p: true },
       { name: "n", title: "Feet" },
     ],
     rows: effects.map(({ exposure, estimate, lower, upper, holmP, n }) => ({

@@ -74,7 +74,7 @@ export function shapeByInterval(study: Study): Answer | NotEnoughData {
       unit: "a foot at a visit",
       n: known.length,
       missing: rows.length - known.length,
-      text: `Days since the foot was last trimmed, shod or reset; findings before the work of the day. Logistic regression of each finding on weeks, errors that allow for horses as clusters, ${percentage(level)} limits. Shares by band: logit intervals with horses as clusters; gain of the toe: mean of horses, Student's t. Missing: looks at feet of unknown shoeing; looks after a visit that does not say what was done have no gap.`,
+      text: `Days since the foot was last trimmed, shod or reset; findings before the work of the day. Logistic regression of each finding on weeks, errors that allow for horses as clusters, ${percentage(level)} limits; findings stand side by side without correction for their number. Shares by band: logit intervals with horses as clusters; gain of the toe: mean of horses, Student's t. Missing: looks at feet of unknown shoeing; looks after a visit that does not say what was done have no gap.`,
       links: ["gapFindings", "fitLogistic", "clusteredProportion", "meanInterval"],
     },
   };

@@ -2,6 +2,7 @@ import { climateStudy } from "../answer/climateStudy.js";
 import { readStudy } from "../read/readStudy.js";
 import { StudyError } from "../study/StudyError.js";
 import { progressLine } from "./progressLine.js";
+import { requireVisits } from "./requireVisits.js";
 import { studyExitCode } from "./studyExitCode.js";
 import type { Terminal } from "./Terminal.js";
 import { writePaper } from "./writePaper.js";
@@ -26,13 +27,7 @@ export async function paperFolder(folder: string, options: PaperOptions, termina
   try {
     progress.show(`Reading ${folder}`);
     const study = await readStudy(folder);
-    if (study.visits.length === 0) {
-      throw new StudyError(
-        "no_visits",
-        `${folder} holds no visit that can be used, so there is nothing to write about.`,
-        `Run: underfoot check ${folder}`,
-      );
-    }
+    requireVisits(study, folder, "to write about");
     progress.show("Running the climate study; this takes a while");
     const replies = climateStudy(study, runs);
     progress.show("Drawing the figures");

@@ -3,8 +3,8 @@ import { seasonReview } from "../answer/seasonReview.js";
 import { readStudy } from "../read/readStudy.js";
 import { reviewPage } from "../show/reviewPage.js";
 import { toHtmlPage } from "../show/toHtmlPage.js";
-import { StudyError } from "../study/StudyError.js";
 import { progressLine } from "./progressLine.js";
+import { requireVisits } from "./requireVisits.js";
 import { studyExitCode } from "./studyExitCode.js";
 import type { Terminal } from "./Terminal.js";
 import { writeFileWhole } from "./writeFileWhole.js";
@@ -21,13 +21,7 @@ export async function reviewFolder(folder: string, options: { readonly out: stri
   try {
     progress.show(`Reading ${folder}`);
     const study = await readStudy(folder);
-    if (study.visits.length === 0) {
-      throw new StudyError(
-        "no_visits",
-        `${folder} holds no visit that can be used, so there is nothing to review.`,
-        `Run: underfoot check ${folder}`,
-      );
-    }
+    requireVisits(study, folder, "to review");
     progress.show("Answering");
     const review = seasonReview(study);
     progress.show("Drawing the page");

@@ -42,7 +42,8 @@ interface Occasion {
  * Traced outlines of front and hind feet of a horse on one day that were probably exchanged, on one side or both: by shape each fits the
  * other's end.
  *
- * Method: the linear discriminant of front and hind (`frontOrHind`) gives each outline a score. Front less hind of one side would change its sign with the labels; how much better that fits is a log-likelihood gap. What is expected is the horse's own mean on other days drawn to that of the herd, for
+ * Method: the linear discriminant of front and hind (`frontOrHind`) gives each outline a score. All stages of trimming share the rule, since few horses are
+ * traced at each; no figure of shape comes from it. Front less hind of one side would change its sign with the labels; how much better that fits is a log-likelihood gap. What is expected is the horse's own mean on other days drawn to that of the herd, for
  * a horse with two other days or more; for a first tracing that of the herd, with the variance between horses added. Told from `swapLimit` on, for all sides of all
  * occasions. Horses and ponies only.
  *
