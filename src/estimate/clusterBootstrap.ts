@@ -59,7 +59,7 @@ export function clusterBootstrap<Row>(
   if (k === 1) return { ...none, note: "There is one cluster, so nothing can be resampled and no limits are given." };
   const values: number[] = [];
   for (let turn = 0; turn < turns; turn += 1) {
-    const found = value(filled.flatMap(() => random.pick(filled)));
+    const found = value(drawn(filled, random));
     if (found !== null) values.push(found);
   }
   const failed = turns - values.length;
@@ -78,4 +78,13 @@ export function clusterBootstrap<Row>(
     failed,
     note: k < 10 ? `${k} clusters are few: the limits are narrower than they should be.` : null,
   };
+}
+
+/** The rows of as many clusters as there are, drawn with replacement. */
+function drawn<Row>(clusters: readonly (readonly Row[])[], random: RandomSource): Row[] {
+  const rows: Row[] = [];
+  for (let turn = 0; turn < clusters.length; turn += 1) {
+    for (const row of random.pick(clusters)) rows.push(row);
+  }
+  return rows;
 }

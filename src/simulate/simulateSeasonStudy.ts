@@ -78,24 +78,29 @@ export function simulateSeasonStudy(design: SeasonDesign, seed: string | number)
       const rainMm14d = Math.round(10 * rain.slice(0, 14).reduce((sum, value) => sum + value, 0)) / 10;
       const visitEffect = frogs.normal(0, truth.visitSd ?? 0) + months[Math.floor((day - from) / 28)]!;
       const visitDate = dateOfDay(day);
+      const [month, monthOfYear] = [visitDate.slice(0, 7), Number(visitDate.slice(5, 7))];
       const wet =
         truth.intercept + (truth.rainPer10Mm14d * rainMm14d) / 10 + truth.seasonAmplitude * seasonWave(day) + visitEffect;
       effects.forEach((effect, h) => {
+        const horseId = `${yardId} horse ${h + 1}`;
         feet.forEach((foot, f) => {
           const hind = foot.endsWith("H");
           const logOdds = wet + effect + (hind ? truth.hind : 0);
           const found = frogs.bernoulli(1 / (1 + Math.exp(-logOdds)));
           const unseen = frogs.bernoulli(unseenShare);
           rows.push({
-            ...{ yardId, horseId: `${yardId} horse ${h + 1}`, foot, hind, visitDate },
-            ...{
-              month: visitDate.slice(0, 7),
-              monthOfYear: Number(visitDate.slice(5, 7)),
-              gaugeId,
-              rainMm14d,
-              rainMmByDay: rain,
-            },
-            ...{ thrush: unseen ? null : found, darkHorn: horns[h]![f]! },
+            yardId,
+            horseId,
+            foot,
+            hind,
+            visitDate,
+            month,
+            monthOfYear,
+            gaugeId,
+            rainMm14d,
+            rainMmByDay: rain,
+            thrush: unseen ? null : found,
+            darkHorn: horns[h]![f]!,
           });
         });
       });

@@ -1,4 +1,5 @@
 import { binomialOutcome } from "../design/binomialOutcome.js";
+import { columnsOfTerm } from "../design/columnsOfTerm.js";
 import { groupIndex } from "../design/groupIndex.js";
 import { designMatrix, type DesignMatrix } from "../designMatrix.js";
 import { EstimateError } from "../EstimateError.js";
@@ -46,17 +47,19 @@ export function fittedModel(choices: ModelChoices): FittedModel {
   const { rows, outcome, groups, minimumGroups = 10 } = choices;
   const name = typeof outcome === "string" ? outcome : outcome.cases;
   const outer = groups[0];
-  const { used } = designMatrix(rows, choices.terms, {
-    outcome: name,
-    also: groups,
-    positive: [typeof outcome === "string" ? [] : outcome.n, choices.weights ?? []].flat(),
-  });
+  const positive = [typeof outcome === "string" ? [] : outcome.n, choices.weights ?? []].flat();
+  const { used } = designMatrix(rows, choices.terms, { outcome: name, also: groups, positive });
   const { index, count, labels } = groupIndex(rows, used, [outer]);
   if (count >= minimumGroups || groups.length === 1) return clustered(choices, count);
   const inner = groups[1];
+  // Only what the model reads is copied: a row of a study may have a hundred columns.
+  const read = new Set([name, ...positive, ...groups, ...choices.terms.flatMap(columnsOfTerm)]);
   const joined = rows.map((row) => {
-    const { [outer]: yard, [inner]: horse } = row as Readonly<Record<string, unknown>>;
-    return { ...row, [JOINED]: missing(yard) || missing(horse) ? null : JSON.stringify([yard, horse]) };
+    const copy: Record<string, unknown> = {};
+    for (const column of read) copy[column] = (row as Readonly<Record<string, unknown>>)[column];
+    const { [outer]: yard, [inner]: horse } = copy;
+    copy[JOINED] = missing(yard) || missing(horse) ? null : JSON.stringify([yard, horse]);
+    return copy;
   });
   const { cases, n } = binomialOutcome(rows, used, outcome);
   const sums = labels.map(() => ({ cases: 0, n: 0 }));

@@ -36,7 +36,12 @@ export function simultaneousQuantile(
     .map(({ row, length }) => row.map((value) => value / length));
   const greatest = Array.from({ length: DRAWS }, () => {
     const z = Array.from({ length: size }, () => random.normal());
-    const most = rows.reduce((top, row) => Math.max(top, Math.abs(row.reduce((sum, value, k) => sum + value * z[k]!, 0))), 0);
+    let most = 0;
+    for (const row of rows) {
+      let sum = 0;
+      for (let k = 0; k < size; k += 1) sum += row[k]! * z[k]!;
+      most = Math.max(most, Math.abs(sum));
+    }
     return df === null ? most : most / Math.sqrt(chiSquare(df, random) / df);
   });
   return quantileSorted(

@@ -20,12 +20,11 @@ interface Cephes {
   readonly lgam: (x: number) => number;
 }
 
-const require = createRequire(import.meta.url);
+// By `require`, because that build is ready at once, while the ES module build compiles in the background and fails when called too early;
+// and once, because asking Node for it anew takes longer than what is then computed.
+const library = createRequire(import.meta.url)("cephes") as Cephes;
 
-/**
- * Special functions of the cephes library, loaded at the first call. Asked for by `require` because that build is ready at
- * once, while the ES module build compiles in the background and fails when called too early.
- */
+/** Special functions of the cephes library. */
 export function cephes(): Cephes {
-  return require("cephes") as Cephes;
+  return library;
 }
