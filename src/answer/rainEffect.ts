@@ -16,6 +16,7 @@ import { type Declared, declaredModel } from "./climate/declaredModel.js";
 import { fewestYards } from "./climate/fewestYards.js";
 import { valueOf } from "./climate/valueOf.js";
 import { effectTable } from "./climate/effectTable.js";
+import { heldEqualWords } from "./climate/heldEqualWords.js";
 import { exposureWords } from "./climate/exposureWords.js";
 import { stepWords } from "./climate/stepWords.js";
 import { oddsWords } from "./climate/oddsWords.js";
@@ -57,7 +58,7 @@ export function rainEffect(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `The odds of thrush were ${oddsWords(primary)} times as high per ${stepWords(primaryExposure, exposurePer)}, p ${pWords(primary.p)}, with ${primary.adjustedFor.join(", ") || "nothing"} held equal; crude ${oddsWords(certain(effects[0]))}.`,
+    sentence: `The odds of thrush were ${oddsWords(primary)} times as high per ${stepWords(primaryExposure, exposurePer)}, p ${pWords(primary.p)}, with ${heldEqualWords(primary.adjustedFor)} held equal; crude ${oddsWords(certain(effects[0]))}.`,
     tables,
     charts: [
       forestChart(
@@ -155,7 +156,7 @@ function population(
       { name: "lower", title: `${cellText(level, { percent: true })} interval, from`, percent: true, digits: 1 },
       { name: "upper", title: "to", percent: true, digits: 1 },
       { name: "n", title: "Feet" },
-      { name: "note", title: "Method and what it takes for granted" },
+      { name: "note", title: "Method and what it takes for granted", below: "long" },
     ],
     rows: [
       typeof curve === "string"

@@ -157,7 +157,7 @@ function tests(lags: ReturnType<typeof lagProfile> | string, shape: ReturnType<t
       { name: "df", title: "Degrees of freedom" },
       { name: "p", title: "p", digits: 4, p: true },
       { name: "n", title: "Feet" },
-      { name: "note", title: "Method" },
+      { name: "note", title: "Method", below: "long" },
     ],
     rows: [
       typeof lags === "string"

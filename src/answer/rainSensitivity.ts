@@ -164,7 +164,7 @@ function driftTable(drift: Exclude<ReturnType<typeof driftOf>, string>): Table {
       { name: "lower", title: "From", digits: 2 },
       { name: "upper", title: "To", digits: 2 },
       { name: "difference", title: "Second less first grade", digits: 2 },
-      { name: "note", title: "Note" },
+      { name: "note", title: "Note", below: "long" },
     ],
     rows: [...drift.quarters, drift.all].map(({ quarter, n, horses, kappa, difference, note }) => ({
       ...{ quarter, n, horses, note },

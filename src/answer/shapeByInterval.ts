@@ -108,7 +108,7 @@ function oddsTable(odds: readonly Odds[]): Table {
       { name: "estimate", title: "Odds ratio a week", digits: 2 },
       { name: "lower", title: "From", digits: 2 },
       { name: "upper", title: "To", digits: 2 },
-      { name: "note", title: "Note" },
+      { name: "note", title: "Note", below: "long" },
     ],
     rows: odds.map((each) => ({ ...each })),
   };

@@ -54,7 +54,7 @@ export function studyDescription(study: Study): Answer | NotEnoughData {
           { name: "icc", title: "Intraclass correlation", digits: 3 },
           { name: "designEffect", title: "Design effect", digits: 2 },
           { name: "clusters", title: "Clusters" },
-          { name: "method", title: "Method" },
+          { name: "method", title: "Method", below: "long" },
         ],
         rows: parts.map(
           ({ unit, cases, n, missing, estimate, lower, upper, icc, designEffect, clusters, clusteredBy, method }) => ({
@@ -133,7 +133,7 @@ function courses(study: Study, interval: string): Table {
       { name: "events", title: "Events" },
       { name: "n", title: "Gaps between visits" },
       { name: "missing", title: "Missing" },
-      { name: "method", title: "Method" },
+      { name: "method", title: "Method", below: "long" },
     ],
     rows: [
       line("New cases per 100 horse-months (horse: all its graded feet clear before, any a case after)", () =>
@@ -214,7 +214,7 @@ function frontAgainstHind(graded: ReturnType<typeof thrushCases>, level: number,
       { name: "upper", title: "to", digits: 2 },
       { name: "looks", title: "Visits with both clear and case feet" },
       { name: "feet", title: "Feet in them" },
-      { name: "note", title: "Method" },
+      { name: "note", title: "Method", below: "long" },
     ],
     rows: [
       {

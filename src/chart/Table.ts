@@ -13,6 +13,10 @@ export interface TableColumn {
   readonly percent?: boolean;
   /** A p value: one that would round to 0 is printed as less than the last digit, `<0.0001`. */
   readonly p?: boolean;
+  /**
+   * Words that may stand under the table: said once where every row has the same (`alike`); also numbered where they are long (`long`).
+   */
+  readonly below?: "alike" | "long";
 }
 
 /** A table to be shown: what is in it, its columns in order, its rows. */

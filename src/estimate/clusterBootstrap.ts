@@ -83,8 +83,8 @@ export function clusterBootstrap<Row>(
 /** The rows of as many clusters as there are, drawn with replacement. */
 function drawn<Row>(clusters: readonly (readonly Row[])[], random: RandomSource): Row[] {
   const rows: Row[] = [];
-  for (let turn = 0; turn < clusters.length; turn += 1) {
+  clusters.forEach(() => {
     for (const row of random.pick(clusters)) rows.push(row);
-  }
+  });
   return rows;
 }

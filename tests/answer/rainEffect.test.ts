@@ -9,7 +9,7 @@ test("the declared odds ratio holds the planted one, with unit, n and level", { 
   const declared = tables[0]!.rows.find((row) => row["kind"] === "declared")!;
   // Planted: exp(0.3) per 10 mm.
   expect(Number(declared["lower"]) < Math.exp(0.3) && Math.exp(0.3) < Number(declared["upper"])).toBe(true);
-  expect(declared["adjusted"]).toBe("season of visitDate, end");
+  expect(declared["adjusted"]).toBe("season, front or hind");
   expect(method.n).toBe(study.visits.length);
   expect(sentence).toContain("95% interval");
   expect(charts).toHaveLength(2);

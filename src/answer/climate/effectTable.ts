@@ -1,6 +1,8 @@
 import { cellText } from "../../chart/cellText.js";
 import type { Table } from "../../chart/Table.js";
 import type { ExposureEffect } from "../../estimate/ExposureEffect.js";
+import { clusterWords } from "./clusterWords.js";
+import { heldEqualWords } from "./heldEqualWords.js";
 
 /** Effects as a table: each with its contrast, what was held equal, n, missing and what the limits allow for. */
 export function effectTable(
@@ -16,18 +18,18 @@ export function effectTable(
     columns: [
       { name: "name", title: "Analysis" },
       ...(withKind ? [{ name: "kind", title: "Status" }] : []),
-      { name: "contrast", title: "Contrast" },
+      { name: "contrast", title: "Contrast", below: "alike" },
       { name: "estimate", title: "Odds ratio", digits: 3 },
       { name: "lower", title: `${interval}, from`, digits: 3 },
       { name: "upper", title: "to", digits: 3 },
       { name: "p", title: "p", digits: 4, p: true },
-      ...(withAdjusted ? [{ name: "adjustedP", title: "p, Holm over all tried", digits: 4 }] : []),
+      ...(withAdjusted ? [{ name: "adjustedP", title: "p, Holm over all tried", digits: 4, p: true }] : []),
       { name: "n", title: "Feet" },
       { name: "cases", title: "Cases" },
       { name: "missing", title: "Missing" },
-      { name: "adjusted", title: "Held equal" },
-      { name: "clusters", title: "Limits allow for" },
-      { name: "note", title: "Note" },
+      { name: "adjusted", title: "Held equal", below: "alike" },
+      { name: "clusters", title: "Limits allow for", below: "alike" },
+      { name: "note", title: "Note", below: "long" },
     ],
     rows: effects.map((effect) => ({
       name: effect.name,
@@ -41,8 +43,8 @@ export function effectTable(
       n: effect.n,
       cases: effect.cases,
       missing: effect.missing,
-      adjusted: effect.adjustedFor.join(", ") || "nothing",
-      clusters: effect.clusteredBy === null ? "nothing alike" : `${effect.clusters ?? 0} of ${effect.clusteredBy}`,
+      adjusted: heldEqualWords(effect.adjustedFor),
+      clusters: clusterWords(effect),
       note: effect.note,
     })),
   };

@@ -3,13 +3,16 @@ import type { Table } from "../../chart/Table.js";
 import { wrapped } from "../../chart/parts/wrapped.js";
 import { isNumeric } from "../isNumeric.js";
 import { tableNotes } from "../tableNotes.js";
+import { wordsBelow } from "../wordsBelow.js";
 
 /**
  * A table in plain text, at most `width` characters wide: columns side by side when they fit with their texts broken over
- * lines, else one line a cell under each row's name. Rows after the first `most` are cut, with the count.
+ * lines, else one line a cell under each row's name. Rows after the first `most` are cut, with the count. Words about rows stand below
+ * where they are long or all alike.
  */
-export function tableText(table: Table, width: number, most = 50): string {
-  const rows = table.rows.slice(0, most);
+export function tableText(whole: Table, width: number, most = 50): string {
+  const { table, words } = wordsBelow({ ...whole, rows: whole.rows.slice(0, most) });
+  const { rows } = table;
   const greyed = new Set((table.greyed ?? []).map(({ row }) => row));
   const cells = rows.map((row, index) =>
     table.columns.map((column, at) => {
@@ -17,7 +20,7 @@ export function tableText(table: Table, width: number, most = 50): string {
       return at === 0 && greyed.has(index) ? `${text} *` : text;
     }),
   );
-  const notes = tableNotes(table, rows.length).flatMap((note) => wrapped(note, width));
+  const notes = [...words, ...tableNotes(whole, rows.length)].flatMap((note) => wrapped(note, width));
   const caption = wrapped(table.caption, width);
   if (rows.length === 0) return [...caption, ...notes].join("\n");
   return [...caption, ...(sideBySide(table, cells, width) ?? oneByOne(table, cells, width)), ...notes].join("\n");
