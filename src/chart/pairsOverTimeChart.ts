@@ -39,7 +39,7 @@ export function pairsOverTimeChart(rows: readonly PairOverTimeRow[], options: Pa
     field: "visitDate",
     type: "temporal",
     scale: { type: "utc", domain: [days[0], days.at(-1)], nice: "month" },
-    axis: { title: "Day", format: "%b %Y", tickCount: 4, labelOverlap: true, labelFlush: true, grid: false },
+    axis: { title: "Day", format: "%b %Y", tickCount: 4, labelOverlap: true, labelSeparation: 10, labelFlush: true, grid: false },
   };
   const y = {
     field: "differenceDeg",
