@@ -1,7 +1,10 @@
 import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import { afterAll, beforeAll, expect, test, vi } from "vitest";
+import { readNotebook } from "../../src/run/readNotebook.js";
 import { root } from "../repository/trackedFiles.js";
 import { kernelTalk, type KernelTalk } from "./kernelTalk.js";
+import { notebookFolder, notebooks } from "./notebooks.js";
 
 vi.setConfig({ testTimeout: 60_000, hookTimeout: 90_000 });
 
@@ -13,6 +16,11 @@ beforeAll(async () => {
   expect(await kernel.run(first)).toEqual({ ok: true, said: "" });
 });
 afterAll(() => kernel.close());
+
+test.each(notebooks)("%s says of its language what the kernel says, or JupyterLab would write that in and mark the file as changed", async (name) => {
+  const { metadata } = await readNotebook(join(notebookFolder, name));
+  expect(metadata["language_info"]).toEqual(kernel.language);
+});
 
 /** The first sentence of the doc comment of a function, as it stands in its source file. */
 function firstWords(path: string): string {

@@ -13,6 +13,8 @@ export interface KernelTalk {
   readonly inspect: (code: string) => Promise<string>;
   /** Runs a cell: whether it went well, and what stands below it. */
   readonly run: (code: string) => Promise<{ readonly ok: boolean; readonly said: string }>;
+  /** What the kernel says of its language. */
+  readonly language: unknown;
   readonly close: () => Promise<void>;
 }
 
@@ -29,7 +31,7 @@ export async function kernelTalk(): Promise<KernelTalk> {
   };
   const marked = (code: string) => ({ code: code.replace("|", ""), cursor_pos: code.indexOf("|") });
   // The first state changes may come before the subscription has arrived.
-  await channels.reply(channels.send("shell", "kernel_info_request", {}));
+  const info = await channels.reply(channels.send("shell", "kernel_info_request", {}));
   await new Promise((done) => setTimeout(done, 500));
   return {
     complete: async (code) => (await ask("complete_request", marked(code)))["matches"] as string[],
@@ -44,6 +46,7 @@ export async function kernelTalk(): Promise<KernelTalk> {
       const { status } = await ask("execute_request", { code, silent: false, store_history: true, user_expressions: {}, allow_stdin: false });
       return { ok: status === "ok", said: heard.map(({ content }) => (typeof content["text"] === "string" ? content["text"] : JSON.stringify(content["data"]))).join("") };
     },
+    language: info.content["language_info"],
     close: async () => {
       await running.forgetConnection();
       running.signal("SIGKILL");
