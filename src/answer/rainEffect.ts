@@ -156,7 +156,7 @@ function population(
       { name: "lower", title: `${cellText(level, { percent: true })} interval, from`, percent: true, digits: 1 },
       { name: "upper", title: "to", percent: true, digits: 1 },
       { name: "n", title: "Feet" },
-      { name: "note", title: "Method and what it takes for granted", below: "long" },
+      { name: "note", title: "Method", below: "long" },
     ],
     rows: [
       typeof curve === "string"

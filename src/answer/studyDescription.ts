@@ -15,6 +15,7 @@ import type { Answer, NotEnoughData } from "./Answer.js";
 import { caseWords } from "./caseWords.js";
 import { asked } from "./climate/asked.js";
 import { fewestYards } from "./climate/fewestYards.js";
+import { counted } from "./words/counted.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { howSure } from "./words/howSure.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
@@ -59,7 +60,7 @@ export function studyDescription(study: Study): Answer | NotEnoughData {
         rows: parts.map(
           ({ unit, cases, n, missing, estimate, lower, upper, icc, designEffect, clusters, clusteredBy, method }) => ({
             ...{ unit, cases, n, missing, estimate, lower, upper, icc, designEffect, method },
-            clusters: clusteredBy === null ? null : `${clusters} of ${clusteredBy}`,
+            clusters: clusteredBy === null ? null : counted(clusters, clusteredBy),
           }),
         ),
       },

@@ -82,7 +82,7 @@ export function yardChanges(study: Study): Answer | NotEnoughData {
           { name: "controls", title: "Control yards" },
           { name: "horses", title: "Horses seen before and after" },
           { name: "n", title: "Feet" },
-          { name: "note", title: "Method, or why it cannot be told", below: "long" },
+          { name: "note", title: "Note", below: "long" },
         ],
         rows: lines,
       },

@@ -63,18 +63,23 @@ export function prevalenceByBandChart(rows: readonly BandRow[], options: Prevale
       width: widthPx,
       height: 240,
       data: { values: rows.map((row) => ({ ...row, tooFew: row.tooFew === true })) },
-      layer: layersOf(rows, options),
+      layer: layersOf(rows, options, widthPx / rows.length),
     },
   });
 }
 
-function layersOf(rows: readonly BandRow[], options: PrevalenceByBandOptions): Record<string, unknown>[] {
+/** Width of a letter at most, whichever typeface the reader has. */
+const letterPx = 7.5;
+
+function layersOf(rows: readonly BandRow[], options: PrevalenceByBandOptions, bandWidthPx: number): Record<string, unknown>[] {
+  // Names that would run into each other are written aslant.
+  const aslant = Math.max(...rows.map(({ band }) => band.length)) * letterPx > bandWidthPx;
   const x = {
     field: "band",
     type: "ordinal",
     title: options.bandTitle,
     scale: { domain: rows.map((row) => row.band) },
-    axis: { labelAngle: 0, labelLimit: 110, grid: false },
+    axis: { labelAngle: aslant ? -40 : 0, labelLimit: 110, grid: false },
   };
   const percent = (field: string, title: string) => ({ field, type: "quantitative", title, format: ".1~%" });
   return [

@@ -44,3 +44,14 @@ test("without a share, words stand instead", () => {
 test("an infinite limit is refused", () => {
   expect(() => prevalenceByBandChart([{ ...bands[0]!, upper: Infinity }], bandOptions)).toThrow(/upper is Infinity/);
 });
+
+test("names that would run into each other are written aslant, short ones level", () => {
+  const angle = (names: readonly string[]) => {
+    const rows = names.map((band) => ({ band, estimate: 0.2, lower: 0.1, upper: 0.3, cases: 2, n: 10 }));
+    return /"labelAngle":(-?\d+)/.exec(JSON.stringify(prevalenceByBandChart(rows, bandOptions).spec))?.[1];
+  };
+  const ten = (letters: number) => Array.from({ length: 10 }, (_, index) => `${index}`.padEnd(letters, "x"));
+  expect(angle(ten(6))).toBe("0");
+  expect(angle(ten(9))).toBe("-40");
+  expect(angle(ten(9).slice(0, 2))).toBe("0");
+});
