@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import type { Table } from "../../src/chart/Table.js";
 import { toText } from "../../src/show/toText.js";
 import { answer, longTable, notEnough, report } from "./shown.js";
 import { studyOf } from "../study.js";
@@ -68,8 +69,42 @@ describe("whatever the width", () => {
     for (const width of [24, 40, 80]) for (const word of ["Captain", "127.5"]) expect(toText(answer, width)).toContain(word);
   });
 
-  test("a wide table falls into one line a cell", () => {
+  test("a wide table of a few rows falls into one line a cell", () => {
     expect(toText(longTable(1), 22)).toContain("  Yard: Brook Farm");
+  });
+
+  const months = ["January", "February", "March", "April", "May", "June", "July", "August", "September"];
+  const wide = (rows: number): Table => ({
+    caption: "Cases by month",
+    columns: [{ name: "horse", title: "Horse" }, ...months.map((name) => ({ name, title: name }))],
+    rows: Array.from({ length: rows }, (_, row) => ({
+      horse: `Horse ${row + 1}`,
+      ...Object.fromEntries(months.map((name, month) => [name, 1000 * (row + 1) + month])),
+    })),
+  });
+
+  test("a wide table of more rows is set in blocks, each with the names of the rows and every cell once", () => {
+    const text = toText(wide(3), 40);
+    const lines = text.split("\n");
+    expect(lines.filter((line) => line.length > 40)).toEqual([]);
+    const heads = lines.filter((line) => line.startsWith("Horse ") && !/^Horse \d/.test(line));
+    expect(heads.length).toBeGreaterThan(1);
+    expect(heads.flatMap((line) => line.trim().split(/ +/).slice(1))).toEqual(months);
+    const figures = (name: string) =>
+      lines.filter((line) => line.startsWith(name)).flatMap((line) => line.slice(name.length).trim().split(/ +/).map(Number));
+    [1, 2, 3].forEach((row) => {
+      expect(figures(`Horse ${row}`)).toEqual(months.map((_, month) => 1000 * row + month));
+    });
+  });
+
+  test("where not even one column fits beside the names, there are no blocks", () => {
+    expect(
+      toText(wide(3), 20)
+        .split("\n")
+        .filter((line) => line.length > 20),
+    ).toEqual([]);
+    const long: Table = { ...wide(3), rows: wide(3).rows.map((row) => ({ ...row, horse: "Bartholomew-the-Great" })) };
+    expect(toText(long, 24)).toContain("  February: 1001");
   });
 
   test("too narrow is refused", () => {

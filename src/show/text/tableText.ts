@@ -7,7 +7,7 @@ import { wordsBelow } from "../wordsBelow.js";
 
 /**
  * A table in plain text, at most `width` characters wide: columns side by side when they fit with their texts broken over
- * lines, else one line a cell under each row's name. Rows after the first `most` are cut, with the count. Words about rows stand below
+ * lines, else in blocks of columns one below the other, or, for few rows or very long words, one line a cell under each row's name. Rows after the first `most` are cut, with the count. Words about rows stand below
  * where they are long or all alike.
  */
 export function tableText(whole: Table, width: number, most = 50): string {
@@ -23,21 +23,44 @@ export function tableText(whole: Table, width: number, most = 50): string {
   const notes = [...words, ...tableNotes(whole, rows.length)].flatMap((note) => wrapped(note, width));
   const caption = wrapped(table.caption, width);
   if (rows.length === 0) return [...caption, ...notes].join("\n");
-  return [...caption, ...(sideBySide(table, cells, width) ?? oneByOne(table, cells, width)), ...notes].join("\n");
+  const body = sideBySide(table, cells, width) ?? inBlocks(table, cells, width) ?? oneByOne(table, cells, width);
+  return [...caption, ...body, ...notes].join("\n");
 }
 
 const narrowest = 12;
 
-function sideBySide(table: Table, cells: readonly (readonly string[])[], width: number): string[] | null {
+/** Fewer rows than this are easier to read one by one than in blocks. */
+const rowsInBlocks = 3;
+
+/** Blocks of columns one below the other, each with the names of the rows; null for few rows, or when not even one column fits beside the names. */
+function inBlocks(table: Table, cells: readonly (readonly string[])[], width: number): string[] | null {
+  if (cells.length < rowsInBlocks) return null;
+  const part = (from: number, to: number) => {
+    const of = <Item>(items: readonly Item[]) => [...items.slice(0, 1), ...items.slice(from, to)];
+    return sideBySide({ ...table, columns: of(table.columns) }, cells.map(of), width, 24);
+  };
+  const blocks: string[][] = [];
+  for (let from = 1; from < table.columns.length;) {
+    let to = table.columns.length;
+    let block = part(from, to);
+    while (block === null && to > from + 1) block = part(from, (to -= 1));
+    if (block === null) return null;
+    blocks.push(block);
+    from = to;
+  }
+  return blocks.flatMap((block, index) => (index === 0 ? block : ["", ...block]));
+}
+
+/** Null when the columns do not fit; the names of the rows keep `namesAtLeast` characters where they are that long. */
+function sideBySide(table: Table, cells: readonly (readonly string[])[], width: number, namesAtLeast = 0): string[] | null {
   const right = table.columns.map((column) => isNumeric(table, column));
-  const widths = fitted(
-    table.columns.map((column, at) => ({
-      wanted: Math.max(longestWord(column.title), ...cells.map((row) => row[at]?.length ?? 0)),
-      least:
-        right[at] === true ? Infinity : Math.max(longestWord(column.title), ...cells.map((row) => longestWord(row[at] ?? ""))),
-    })),
-    width,
-  );
+  const columns = table.columns.map((column, at) => {
+    const wanted = Math.max(longestWord(column.title), ...cells.map((row) => row[at]?.length ?? 0));
+    const words = Math.max(longestWord(column.title), ...cells.map((row) => longestWord(row[at] ?? "")));
+    const least = at === 0 ? Math.max(words, Math.min(wanted, namesAtLeast)) : words;
+    return { wanted, least: right[at] === true ? Infinity : least };
+  });
+  const widths = fitted(columns, width);
   if (widths === null) return null;
   const block = (parts: readonly string[], fromTop: boolean) => {
     const lines = parts.map((part, at) => wrapped(part, widths[at] ?? 0));
