@@ -111,7 +111,7 @@ export const messages = {
   inFuture: (date: string, today: string) =>
     setAside(
       "visit_in_future",
-      `the visit on ${date} is after today, ${today}`,
+      `the visit on ${date} is after ${today}, the latest day that can be today`,
       "Correct the date; a planned visit is not a record.",
     ),
   notEquine: (horse: string, species: string) =>
