@@ -57,7 +57,8 @@ describe("for any measurements", () => {
         if (one.lower === null || one.upper === null) return;
         expect(one.lower <= one.estimate! && one.estimate! <= one.upper && one.upper <= 1).toBe(true);
         const wide = intraclassCorrelation(rows, { form, level: 0.99 });
-        expect(wide.lower! <= one.lower && wide.upper! >= one.upper).toBe(true);
+        // Far from chance a limit nears its bound at every level, and only rounding is left between them.
+        expect(wide.lower! <= one.lower + 1e-12 && wide.upper! >= one.upper - 1e-12).toBe(true);
       }),
     );
   });

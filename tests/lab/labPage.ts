@@ -8,15 +8,34 @@ export interface LabCell {
   readonly outputs: readonly NotebookOutput[];
 }
 
+const idle = '.jp-NotebookPanel-toolbar .jp-Notebook-ExecutionIndicator[data-status="idle"]';
 const dirty = ".lm-DockPanel-tabBar .lm-TabBar-tab.lm-mod-current.jp-mod-dirty";
 
 /** Opens a notebook and waits until its kernel is idle. */
 export async function openNotebook(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await page.locator(".jp-Notebook .jp-Cell").first().waitFor({ timeout: 90_000 });
-  await page
-    .locator('.jp-NotebookPanel-toolbar .jp-Notebook-ExecutionIndicator[data-status="idle"]')
-    .waitFor({ timeout: 60_000 });
+  await page.locator(idle).waitFor({ timeout: 60_000 });
+}
+
+/** File → New → Notebook, the kernel chosen by its name, as a person does it; waits until the kernel is idle. */
+export async function newNotebook(page: Page, address: string, kernel: string): Promise<void> {
+  await page.goto(address);
+  await page.locator(".lm-MenuBar-itemLabel", { hasText: /^File$/ }).click({ timeout: 90_000 });
+  await page.locator(".lm-Menu-itemLabel", { hasText: /^New$/ }).click();
+  await page.locator(".lm-Menu-itemLabel", { hasText: /^Notebook$/ }).click();
+  await page.locator(".jp-Dialog select").selectOption({ label: kernel });
+  await page.locator(".jp-Dialog button.jp-mod-accept").click();
+  await page.locator(idle).waitFor({ timeout: 60_000 });
+}
+
+/** Writes a cell, counted from 0, and runs it with Shift and Enter; waits until it has run. */
+export async function runCell(page: Page, index: number, source: string): Promise<void> {
+  const cell = page.locator(".jp-CodeCell").nth(index);
+  await cell.locator(".cm-content").click();
+  await page.keyboard.insertText(source);
+  await page.keyboard.press("Shift+Enter");
+  await cell.locator(".jp-InputPrompt", { hasText: /\[\d+\]/ }).waitFor({ timeout: 60_000 });
 }
 
 /** Whether the tab says that the file was changed. */

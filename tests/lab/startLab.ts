@@ -7,8 +7,8 @@ import type { Workplace } from "./workplace.js";
 
 /** A JupyterLab without a window. */
 export interface Lab {
-  /** Address of a notebook. */
-  readonly address: (notebook: string) => string;
+  /** Address of a notebook, or of the lab itself. */
+  readonly address: (notebook?: string) => string;
   readonly stop: () => Promise<void>;
 }
 
@@ -48,7 +48,7 @@ export async function startLab({ programs, notebooks, env }: Workplace): Promise
     await pause(200);
   }
   return {
-    address: (notebook) => `${root}/lab/tree/${notebook}?reset&token=${token}`,
+    address: (notebook) => `${root}/lab${notebook === undefined ? "" : `/tree/${notebook}`}?reset&token=${token}`,
     stop: async () => {
       // Asked twice it stops at once, and takes its kernels along.
       child.kill("SIGTERM");
