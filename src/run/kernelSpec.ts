@@ -9,12 +9,12 @@ export interface KernelSpec {
 
 /**
  * The kernel specification that starts the tslab kernel with absolute paths, so that programs which do not share this
- * shell's search path find it too. `node` and `kernel` are the paths of the Node executable and of the kernel's program.
+ * shell's search path find it too. `node` is the path of the Node executable, `programs` those of the kernel's program and of what is run before it.
  * Source: Jupyter client documentation, "Kernel specs".
  */
-export function kernelSpec(node: string, kernel: string): KernelSpec {
+export function kernelSpec(node: string, ...programs: readonly string[]): KernelSpec {
   return {
-    argv: [node, kernel, "kernel", "--config-path", "{connection_file}"],
+    argv: [node, ...programs, "kernel", "--config-path", "{connection_file}"],
     display_name: "TypeScript",
     language: "typescript",
     interrupt_mode: "signal",

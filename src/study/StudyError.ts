@@ -1,3 +1,5 @@
+import { inspect } from "node:util";
+
 /**
  * The one error thrown for what a user can mend: a folder that is not a study, a file that cannot be read, an option that
  * makes no sense. The message is a whole sentence; `hint` says what to do. Everything else is a bug.
@@ -13,5 +15,13 @@ export class StudyError extends Error {
     super(message);
     this.code = code;
     this.hint = hint;
+  }
+
+  /**
+   * As Node prints it below a cell or in a terminal: what happened and what to do. The way through the program says nothing to someone
+   * who has misspelt a name; it is in `stack`.
+   */
+  [inspect.custom](): string {
+    return `${this.name}: ${this.message}\n${this.hint}`;
   }
 }

@@ -67,4 +67,6 @@ test.each([
   const { ok, said } = await kernel.run(code);
   expect(ok).toBe(false);
   expect(said).toContain(words);
+  // The way through the program is no help to whoever made the slip.
+  expect(said).not.toMatch(/^\s+at /m);
 });

@@ -12,9 +12,9 @@ test("the file names programs that are there and run from any folder", async () 
     const path = await writeKernelSpec(join(folder, "kernels", "tslab"));
     expect(path).toBe(join(folder, "kernels", "tslab", "kernel.json"));
     const { argv } = JSON.parse(readFileSync(path, "utf8")) as KernelSpec;
-    const [node = "", kernel = ""] = argv;
-    expect([isAbsolute(node), isAbsolute(kernel)]).toEqual([true, true]);
-    expect(execFileSync(node, [kernel, "--version"], { cwd: folder, encoding: "utf8" })).toBe("tslab 1.0.22\n");
+    const [node = "", ...programs] = argv.slice(0, argv.indexOf("kernel"));
+    expect([node, ...programs].map((each) => isAbsolute(each))).toEqual([true, true, true]);
+    expect(execFileSync(node, [...programs, "--version"], { cwd: folder, encoding: "utf8" })).toBe("tslab 1.0.22\n");
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
