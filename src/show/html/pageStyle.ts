@@ -87,6 +87,7 @@ footer { border-top: 2px solid var(--rule); margin-top: 2.5rem; padding-top: 0.7
   figure, table, details { margin-block: 3mm 1mm; }
   details p { font-size: 8.5pt; }
   table { font-size: 8.5pt; }
+  td, th { min-width: 0 !important; }
   th, td { padding: 0.15rem 0.4rem; }
   body:not(.compact) :is(th, td) { white-space: normal !important; }
   nav { display: none; }

@@ -5,7 +5,7 @@ import { isNumeric } from "../isNumeric.js";
 import { tableNotes } from "../tableNotes.js";
 import { wordsBelow } from "../wordsBelow.js";
 
-// Dates and short names are not broken over lines.
+// Dates and short names are not broken over lines; longer texts keep some width, so that a wide table is not stretched by one narrow column.
 const unbroken = 16;
 
 /**
@@ -23,7 +23,7 @@ export function tableHtml(whole: Table, most = 50): string {
   const rows = table.rows.map((row, index) => {
     const cells = columns.map((column, at) => {
       const text = cellText(row[column.name] ?? null, column);
-      const style = `text-align:${column.side}${text.length <= unbroken ? ";white-space:nowrap" : ""}`;
+      const style = `text-align:${column.side}${text.length <= unbroken ? ";white-space:nowrap" : ";min-width:7em"}`;
       if (at > 0) return `<td style="${style}">${escapeHtml(text)}</td>`;
       return `<th scope="row" style="${style}">${escapeHtml(text)}${greyed.has(index) ? " *" : ""}</th>`;
     });
