@@ -23,7 +23,9 @@ async function lab(): Promise<void> {
   const path = [data, process.env["JUPYTER_PATH"] ?? ""].filter((folder) => folder !== "").join(delimiter);
   // JupyterLab refuses the superuser, who is the only user in many containers, unless told so.
   const superuser = process.getuid?.() === 0 ? ["--allow-root"] : [];
-  const child = spawn(program, [...superuser, ...process.argv.slice(2)], {
+  // A new notebook is offered the TypeScript kernel first.
+  const kernel = "--MultiKernelManager.default_kernel_name=tslab";
+  const child = spawn(program, [...superuser, kernel, ...process.argv.slice(2)], {
     cwd: join(root, "notebooks"),
     env: { ...process.env, JUPYTER_PATH: path },
     stdio: "inherit",
