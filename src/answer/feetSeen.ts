@@ -46,7 +46,7 @@ export function feetSeen(study: Study): Answer | NotEnoughData {
     cautions:
       notSeen.length + notSaid === 0
         ? []
-        : ["A foot that was not looked at is not a sound foot; it is left out of every figure below."],
+        : ["A foot that was not looked at is not a sound foot; it is left out of every other figure."],
     method: {
       unit: "a foot at a visit",
       n: rows.length,

@@ -14,8 +14,9 @@ export function wordsBelow(table: Table): { readonly table: Table; readonly word
   let { columns, rows } = table;
   for (const column of table.columns.filter(({ below }) => below !== undefined)) {
     const { name, title, below } = column;
-    const texts = [...new Set(table.rows.flatMap((row) => row[name] ?? []).map(String))];
-    const everywhere = table.rows.every((row) => (row[name] ?? null) !== null);
+    const wordsOf = (row: Table["rows"][number]) => String(row[name] ?? "");
+    const texts = [...new Set(table.rows.map(wordsOf))].filter((text) => text !== "");
+    const everywhere = table.rows.every((row) => wordsOf(row) !== "");
     const long = below === "long" && texts.some((text) => text.length > short);
     if (table.rows.length === 0 || (!long && texts.length > 1)) continue;
     if (texts.length === 0 || (texts.length === 1 && everywhere)) {
@@ -23,7 +24,7 @@ export function wordsBelow(table: Table): { readonly table: Table; readonly word
       words.push(...texts.map((text) => `${title}: ${text}`));
     } else if (long) {
       const numbers = new Map<TableCell, TableCell>(texts.map((text, place) => [text, `${place + 1}`]));
-      rows = rows.map((row) => ({ ...row, [name]: row[name] === null ? null : (numbers.get(String(row[name])) ?? null) }));
+      rows = rows.map((row) => ({ ...row, [name]: numbers.get(wordsOf(row)) ?? null }));
       words.push(...texts.map((text, place) => `${title} ${place + 1}: ${text}`));
     }
   }

@@ -41,7 +41,7 @@ test("long words that differ, or that a row lacks, are numbered; equal ones shar
 test("short words that differ stay in their cells, and a column without a word is left out", () => {
   const rows = [
     { yard: "A", held: null, note: "Few." },
-    { yard: "B", held: null, note: "Many." },
+    { yard: "B", held: "", note: "Many." },
   ];
   const found = wordsBelow(table(rows));
   expect(names(found)).toEqual(["yard", "note"]);
