@@ -106,7 +106,7 @@ describe.skipIf(executablePath === undefined)(browserTests("pages in a browser")
         const tops = visited.map(({ top }) => top);
         expect([...tops].sort((a, b) => a - b)).toEqual(tops);
         await unfold(tab);
-        if (kind !== "large") await axeFindsNothing(tab);
+        await axeFindsNothing(tab);
       });
     });
 

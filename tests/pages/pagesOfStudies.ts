@@ -15,7 +15,7 @@ import { horseStay, studyOf, yard } from "../study.js";
 const made = "2026-03-01";
 const feet = ["LF", "RF", "LH", "RH"] as const;
 
-/** How a page is to be printed, and how much of it is looked at: a large one is built like a smaller one. */
+/** How a page is to be printed, and how much of it is looked at: a large one is built like a smaller one, and axe goes through it on the desk only. */
 type Kind = "one sheet" | "plain" | "large";
 
 /** Every kind of page of every kind of study: full, empty, with one visit, without a finding for the vet, large, crammed. Made when asked for. */
