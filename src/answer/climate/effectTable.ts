@@ -32,7 +32,7 @@ export function effectTable(
       { name: "note", title: "Note", below: "long" },
     ],
     rows: effects.map((effect) => ({
-      name: effect.name,
+      name: effect.name.replace("monthOfYear", "month of the year"),
       ...(withKind ? { kind: effect.kind ?? null } : {}),
       contrast: effect.contrast,
       estimate: effect.estimate,

@@ -7,6 +7,7 @@ const inWords: Readonly<Record<string, string>> = {
   turnoutHours: "hours of turnout",
   surfaceTreated7d: "treatment of the last seven days",
   hind: "front or hind",
+  monthOfYear: "month of the year",
 };
 
 /** What was held equal, in words: `season, front or hind, observer`; `nothing` for none. `adjustedFor` is that of an effect. */
