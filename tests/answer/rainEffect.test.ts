@@ -16,7 +16,7 @@ test("the declared odds ratio holds the planted one, with unit, n and level", { 
   expect(tables[0]!.rows.map((row) => row["name"]).slice(0, 3)).toEqual([
     "Crude",
     "Crude, high against low",
-    "Mantel-Haenszel by monthOfYear",
+    "Mantel-Haenszel by month of the year",
   ]);
 });
 
