@@ -2,6 +2,7 @@ import { Matrix } from "ml-matrix";
 import { conditionalLikelihood } from "./climate/conditionalLikelihood.js";
 import { groupIndex, type GroupIndex } from "./design/groupIndex.js";
 import { numberColumn } from "./design/numberColumn.js";
+import { requireIndependent } from "./design/requireIndependent.js";
 import { designMatrix } from "./designMatrix.js";
 import { EstimateError } from "./EstimateError.js";
 import type { OddsCoefficient } from "./fitLogistic.js";
@@ -55,7 +56,7 @@ export interface ConditionalLogisticFit extends RegressionFit<OddsCoefficient> {
  * Rows with something missing are left out and counted.
  *
  * Errors thrown: those of `designMatrix`; `no_variation` when no stratum has both outcomes, or a term never differs within one that has;
- * `separation`; `too_few` for a single cluster; `out_of_range` for an outcome that is not 0 or 1, or the level; `not_converged`.
+ * `collinear` also when terms repeat each other only within strata; `separation`; `too_few` for a single cluster; `out_of_range` for an outcome that is not 0 or 1, or the level; `not_converged`.
  *
  * Sources: Breslow NE, Day NE (1980) Statistical Methods in Cancer Research I, chapter 7; Gail MH, Lubin JH, Rubinstein LV (1981) Biometrika
  * 68:703-707 (recursion).
@@ -73,10 +74,16 @@ export function fitConditionalLogistic(options: ConditionalLogisticOptions): Con
   const informative = members.filter((rowsOf) => rowsOf.some((i) => y[i] === 1) && rowsOf.some((i) => y[i] === 0));
   requireDifferences(informative, columns, names, outcome);
   const kept = informative.flat();
-  const { columns: scaled, transform } = standardised(
-    columns.map((column) => Float64Array.from(informative.flatMap((rowsOf) => centred(rowsOf.map((i) => column[i]!))))),
-    false,
+  const compared = columns.map((column) =>
+    Float64Array.from(informative.flatMap((rowsOf) => centred(rowsOf.map((i) => column[i]!)))),
   );
+  requireIndependent(
+    compared.map((values, j) => ({ name: names[j]!, values })),
+    kept.length,
+    false,
+    " within strata",
+  );
+  const { columns: scaled, transform } = standardised(compared, false);
   const cases = Float64Array.from(kept, (i) => y[i]!);
   const sizes = informative.map((rowsOf) => rowsOf.length);
   const fit = conditionalLikelihood(scaled, cases, sizes, names);

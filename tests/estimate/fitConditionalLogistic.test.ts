@@ -88,6 +88,34 @@ test("what cannot be compared is refused", () => {
   expect(ask([row(1, 2, 1), row(1, 0, 0)])).toBe("out_of_range");
 });
 
+// R 4.2.2, survival 3.5-3: clogit(y ~ a + b + strata(s)) has coef -0.117462139744, se 0.262863803240 for a, and NA for b.
+test("terms that differ between strata but repeat each other within them are refused", () => {
+  const rows = [
+    [1, 1, 3],
+    [1, 0, 1],
+    [2, 1, 4],
+    [2, 0, 1],
+    [2, 0, 5],
+    [3, 0, 9],
+    [3, 1, 2],
+  ].map(([s, y, a]) => ({ s, y, a: a!, b: 2 * a! + 10 * s! ** 2 }));
+  const given = { rows, outcome: "y", strata: "s" };
+  const alone = fitConditionalLogistic({ ...given, terms: ["a"] }).coefficients[0]!;
+  expectNear([alone.estimate, alone.se], [-0.117462139744, 0.26286380324], 1e-8);
+  expect(faultCode(() => fitConditionalLogistic({ ...given, terms: ["a", "b"] }))).toBe("collinear");
+  expect(() => fitConditionalLogistic({ ...given, terms: ["a", "b"] })).toThrow(
+    'Columns "a", "b" repeat each other within strata: one follows from the others.',
+  );
+  const pair = [
+    { s: 1, y: 1, a: 3, b: 2, c: 1 },
+    { s: 1, y: 0, a: 1, b: 5, c: 1 },
+    { s: 2, y: 0, a: 8, b: 1, c: 2 },
+    { s: 3, y: 0, a: 2, b: 7, c: 5 },
+  ];
+  // One stratum of two rows cannot tell two terms apart.
+  expect(faultCode(() => fitConditionalLogistic({ ...given, rows: pair, terms: ["a", "b"] }))).toBe("collinear");
+});
+
 test("rows with something missing are counted", () => {
   const rows = [...feet, { ...feet[0]!, weight: null }];
   const fit = fitConditionalLogistic({ rows, outcome: "thrush", terms: ["hind", "weight"], strata: ["yard", "horse"] });

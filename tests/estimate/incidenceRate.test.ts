@@ -28,6 +28,12 @@ test.each([
   expect(rate.upper).toBeCloseTo(upper, 6);
 });
 
+// R 4.2.2: poisson.test(7484)$conf.int.
+test("thousands of events", () => {
+  const { lower, upper } = incidenceRate(7484, 1);
+  expectNear([lower, upper], [7315.39242182433, 7655.51319355911], 1e-12);
+});
+
 // R 4.2.2: survival::cipoisson(4), cipoisson(8, 10); example of ?poisson.test; 90 % limits of 0 and 3.
 test("with time at risk and at 90 %", () => {
   const limits = (events: number, time: number, level = 0.95) => {

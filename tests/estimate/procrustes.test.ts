@@ -97,8 +97,9 @@ describe("properties", () => {
         const fit = procrustes(a, b);
         expectNear([procrustes(b, a).disparity], [fit.disparity], 1e-9);
         expect(procrustes(a, b, { reflection: true }).disparity).toBeLessThanOrEqual(fit.disparity + 1e-14);
-        expect(fit.fullDistance).toBeLessThanOrEqual(fit.partialDistance);
-        expect(fit.partialDistance).toBeLessThanOrEqual(fit.riemannianDistance);
+        // Between like shapes the three differ by rounding alone.
+        expect(fit.fullDistance).toBeLessThanOrEqual(fit.partialDistance + 1e-14);
+        expect(fit.partialDistance).toBeLessThanOrEqual(fit.riemannianDistance + 1e-14);
       }),
     );
   });

@@ -8,11 +8,12 @@ const TOLERANCE = 1e-8;
 
 /**
  * Checks that no column of a design repeats the others: none is constant beside an intercept or zero, none is a sum of multiples
- * of others. Judged on columns centred (with an intercept) and scaled to length 1, by the singular values of their QR triangle.
+ * of others. Judged on columns centred (with an intercept) and scaled to length 1, by the singular values of their QR triangle. `where`
+ * is said in the message when columns repeat each other: " within strata".
  *
  * Errors: `too_few` when there are fewer rows than coefficients; `collinear`, naming the columns.
  */
-export function requireIndependent(columns: readonly DesignColumn[], n: number, intercept: boolean): void {
+export function requireIndependent(columns: readonly DesignColumn[], n: number, intercept: boolean, where = ""): void {
   const coefficients = columns.length + (intercept ? 1 : 0);
   if (n < coefficients) {
     throw new EstimateError(
@@ -43,7 +44,7 @@ export function requireIndependent(columns: readonly DesignColumn[], n: number, 
   if (names.length === 0) return;
   throw new EstimateError(
     "collinear",
-    `Columns ${names.map(({ name }) => `"${name}"`).join(", ")} repeat each other: one follows from the others.`,
+    `Columns ${names.map(({ name }) => `"${name}"`).join(", ")} repeat each other${where}: one follows from the others.`,
     "Leave out one of the terms they belong to.",
   );
 }

@@ -14,15 +14,15 @@ export function betaLarge(x: number, a: number, b: number): number {
   const n = a + b;
   // How far x lies above the mean, times n.
   const past = x * n - a;
-  const fall = a * logLess(past / a) + b * logLess(-past / b);
+  const fall = a * logLess(past / a, (x * n) / a) + b * logLess(-past / b, ((1 - x) * n) / b);
   const peak = Math.log((a / n) * (b / (2 * Math.PI))) / 2 + stirling(n) - stirling(a) - stirling(b);
   const factor = Math.exp(fall + peak);
   return x < (a + 1) / (n + 2) ? (factor / a) * fraction(x, a, b) : 1 - (factor / b) * fraction(1 - x, b, a);
 }
 
-/** log(1 + u) - u. */
-function logLess(u: number): number {
-  if (Math.abs(u) > 0.05) return Math.log1p(u) - u;
+/** log(1 + u) - u, from u and from 1 + u, which keeps the digits where u is next to -1. */
+function logLess(u: number, more: number): number {
+  if (Math.abs(u) > 0.05) return Math.log(more) - u;
   let [sum, power] = [0, -u];
   for (let k = 2; k <= 14; k += 1) {
     power *= -u;

@@ -1,7 +1,6 @@
-import { cephes } from "./cephes.js";
 import { chiSquareUpper } from "./chiSquareUpper.js";
 import { findRoot } from "./findRoot.js";
-import { normalQuantile } from "./normalQuantile.js";
+import { fromCephes } from "./fromCephes.js";
 import { requireWithin } from "./requireWithin.js";
 
 /**
@@ -15,9 +14,7 @@ export function chiSquareQuantile(p: number, df: number): number {
   requireWithin("degrees of freedom", df, Number.MIN_VALUE, Infinity);
   if (p === 0) return 0;
   if (p === 1) return Infinity;
-  if (df < 2e4) return 2 * cephes().igami(df / 2, 1 - p);
-  // cephes gives up here. The approximation of Wilson and Hilferty (1931) is off by far less than a standard deviation.
-  const near = df * (1 - 2 / (9 * df) + normalQuantile(p) * Math.sqrt(2 / (9 * df))) ** 3;
-  const sd = Math.sqrt(2 * df);
-  return findRoot((x) => chiSquareUpper(x, df) - (1 - p), near - sd, near + sd);
+  // cephes gives up on many of a few thousand degrees of freedom, and on all beyond.
+  const quick = df < 2e4 ? fromCephes((library) => 2 * library.igami(df / 2, 1 - p)) : null;
+  return quick ?? findRoot((x) => chiSquareUpper(x, df) - (1 - p), 0, df + 10 * Math.sqrt(2 * df) + 100);
 }

@@ -41,8 +41,10 @@ export function profileLimits(
     for (let turn = 0; turn < 50; turn += 1) {
       const now = rise(distance);
       if (Math.abs(now - target) < 1e-10 * target) return distance;
-      const next = distance + ((target - now) * (distance - before)) / (now - riseBefore);
-      [before, riseBefore, distance] = [distance, now, next];
+      const step = ((target - now) * (distance - before)) / (now - riseBefore);
+      // With large counts the deviances are known less exactly: near the limit, steps that no longer shrink are rounding.
+      if (Math.abs(now - target) < 1e-6 * target && !(Math.abs(step) < Math.abs(distance - before))) return distance;
+      [before, riseBefore, distance] = [distance, now, distance + step];
     }
     throw new EstimateError("not_converged", "A profile limit was not found in 50 steps.", "Ask for Wald limits.");
   };

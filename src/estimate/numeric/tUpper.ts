@@ -10,6 +10,11 @@ import { requireWithin } from "./requireWithin.js";
 export function tUpper(t: number, df: number): number {
   requireNumber("t", t);
   requireWithin("degrees of freedom", df, Number.MIN_VALUE, Infinity);
-  const tail = betaCumulative(df / (df + t * t), df / 2, 0.5) / 2;
+  const square = t * t;
+  // Near the middle the first form would round t away.
+  const tail =
+    square > 1
+      ? betaCumulative(df / (df + square), df / 2, 0.5) / 2
+      : (1 - betaCumulative(square / (df + square), 0.5, df / 2)) / 2;
   return t >= 0 ? tail : 1 - tail;
 }

@@ -26,6 +26,12 @@ test.each([
   expectNear([betaCumulative(0.5, k + 1, k + d)], [1 - wanted], 2e-9);
 });
 
+// R 4.2.2: pbeta(1e-120, 0.0109, 1741906.135), pbeta(1e-15, 0.25, 4e5).
+test("so near 0 that 1 less it is 1", () => {
+  const found = [betaCumulative(1e-120, 0.0109, 1741906.135), betaCumulative(1e-15, 0.25, 4e5)];
+  expectNear(found, [0.0579051756363733, 0.00493393941399294], 1e-9);
+});
+
 // R 4.2.2: pbeta(x, 1, 1e6) = 1 - (1 - x)^1e6.
 test("a small shape beside a large one", () => {
   expectNear(
