@@ -1,5 +1,4 @@
 import type { Table } from "../chart/Table.js";
-import { cellText } from "../chart/cellText.js";
 import { horseCases } from "../derive/horseCases.js";
 import { thrushCases } from "../derive/thrushCases.js";
 import { thrushChanges } from "../derive/thrushChanges.js";
@@ -20,6 +19,7 @@ import { whenPossible } from "./climate/whenPossible.js";
 import { howSure } from "./words/howSure.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
 import { certain } from "./climate/certain.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question, notEnough } = asked("study-description");
 
@@ -35,7 +35,7 @@ export function studyDescription(study: Study): Answer | NotEnoughData {
     { level },
   );
   const parts = [levels.footVisit, levels.visit, levels.horse, levels.yard].filter((part) => part !== null);
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   return {
     kind: "answer",
     id,
