@@ -30,11 +30,16 @@ export function overTheDate(study: Study): Answer | NotEnoughData {
   const overdue = horses.filter((row) => row.overdueDays !== null).sort((a, b) => (b.overdueDays ?? 0) - (a.overdueDays ?? 0));
   over.sort((a, b) => b.late - a.late || (b.overdueDays ?? 0) - (a.overdueDays ?? 0) || (a.horseId < b.horseId ? -1 : 1));
   const ran = horses.filter((row) => row.late > 0).length;
+  const past = `more than ${daysInWords(settings.toleranceDays)} over`;
+  const ranWords =
+    ran === 0
+      ? `No horse of ${planned.size} ran ${past}.`
+      : `${counted(ran, "horse")} of ${planned.size} ran ${past} at least once, ${counted(repeat.length, "horse")} more than once.`;
   return {
     kind: "answer",
     id,
     question,
-    sentence: `${counted(ran, "horse")} of ${planned.size} ran more than ${daysInWords(settings.toleranceDays)} over at least once, ${counted(repeat.length, "horse")} more than once. On ${longDate(asOf)} ${overdueWords(overdue)}.`,
+    sentence: `${ranWords} On ${longDate(asOf)} ${overdueWords(overdue)}.`,
     tables: over.length === 0 ? [] : [tableOf(over, asOf, settings.toleranceDays)],
     charts: [],
     cautions: [],

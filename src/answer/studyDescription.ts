@@ -11,6 +11,7 @@ import { dayNumber } from "../study/dayNumber.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { capital } from "../chart/parts/capital.js";
 import { caseWords } from "./caseWords.js";
 import { asked } from "./climate/asked.js";
 import { fewestYards } from "./climate/fewestYards.js";
@@ -40,7 +41,7 @@ export function studyDescription(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `${howSure({ ...levels.footVisit, estimate: levels.footVisit.estimate ?? 0 })} of the feet graded at visits had thrush (${caseWords(study.settings)}).`,
+    sentence: `${capital(howSure({ ...levels.footVisit, estimate: levels.footVisit.estimate ?? 0 }))} of the feet graded at visits had thrush (${caseWords(study.settings)}).`,
     tables: [
       {
         caption: `Prevalence of thrush (${caseWords(study.settings)}) by level`,
