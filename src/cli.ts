@@ -10,6 +10,7 @@ import { exitCodes } from "./run/exitCodes.js";
 import { installKernel } from "./run/installKernel.js";
 import { horseFolder, type HorseOptions } from "./run/horseFolder.js";
 import { newFolder } from "./run/newFolder.js";
+import { outFolder } from "./run/outFolder.js";
 import { paperFolder, type PaperOptions } from "./run/paperFolder.js";
 import { reviewFolder } from "./run/reviewFolder.js";
 import { yardFolder, type YardOptions } from "./run/yardFolder.js";
@@ -50,7 +51,7 @@ program
   .description("say what was read, what was set aside and why, and what to do")
   .argument("<folder>", "study folder")
   .option("--json", "print the report for machines")
-  .option("--out <folder>", "write a page to read, and the rows that were set aside, into a folder")
+  .option("--out <folder>", "write a page to read, and the rows that were set aside, into a folder", outFolder)
   .action(async (folder: string, options: { json?: boolean; out?: string }) => {
     process.exitCode = await checkFolder(folder, options, process);
   });
@@ -67,7 +68,7 @@ program
   .command("review")
   .description("write the season's review as one page")
   .argument("<folder>", "study folder")
-  .requiredOption("--out <folder>", "folder for the page")
+  .requiredOption("--out <folder>", "folder for the page", outFolder)
   .action(async (folder: string, options: { out: string }) => {
     process.exitCode = await reviewFolder(folder, options, process);
   });
@@ -89,7 +90,7 @@ program
   .command("due")
   .description("write who is due and who is over, as a page, a CSV file and a calendar")
   .argument("<folder>", "study folder")
-  .requiredOption("--out <folder>", "folder for the files")
+  .requiredOption("--out <folder>", "folder for the files", outFolder)
   .option("--yard <yard>", "only the horses of this yard; no other yard is named")
   .option("--as-of <date>", "day of the list, YYYY-MM-DD; that of the study when left out")
   .action(async (folder: string, options: DueOptions) => {
@@ -100,7 +101,7 @@ program
   .command("paper")
   .description("run the climate study and write its tables, figures and methods for a paper")
   .argument("<folder>", "study folder")
-  .requiredOption("--out <folder>", "folder for the files")
+  .requiredOption("--out <folder>", "folder for the files", outFolder)
   .option("--runs <count>", "simulated studies behind each line of the power table")
   .action(async (folder: string, options: PaperOptions) => {
     process.exitCode = await paperFolder(folder, options, process);
@@ -128,7 +129,7 @@ program
   .description("write the history of one horse, all four feet, on one sheet for the vet")
   .argument("<folder>", "study folder")
   .argument("<horse>", "the horse, as the records name it")
-  .requiredOption("--out <folder>", "folder for the page")
+  .requiredOption("--out <folder>", "folder for the page", outFolder)
   .option("--yard <yard>", "only what was recorded while it stood at this yard")
   .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
   .action(async (folder: string, horse: string, options: HorseOptions) => {
@@ -140,7 +141,7 @@ program
   .description("write the page of one yard; no other yard is named on it")
   .argument("<folder>", "study folder")
   .argument("<yard>", "the yard, as the records name it")
-  .requiredOption("--out <folder>", "folder for the page")
+  .requiredOption("--out <folder>", "folder for the page", outFolder)
   .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
   .action(async (folder: string, yard: string, options: YardOptions) => {
     process.exitCode = await yardFolder(folder, yard, options, process);

@@ -1,6 +1,5 @@
 import { ratioProfileChart } from "../chart/ratioProfileChart.js";
 import type { Table } from "../chart/Table.js";
-import { cellText } from "../chart/cellText.js";
 import { indexColumn } from "../derive/indexColumn.js";
 import type { ExposureModel } from "../estimate/ExposureModel.js";
 import { exposureWindows } from "../estimate/exposureWindows.js";
@@ -19,6 +18,7 @@ import { pWords } from "./climate/pWords.js";
 import { valueOf } from "./climate/valueOf.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { counted } from "./words/counted.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question, notEnough } = asked("after-heavy-rain");
 const per = 10;
@@ -93,7 +93,7 @@ function windowsTable(model: ExposureModel, level: number): Table {
     columns.map((exposure) => ({ exposure, per })),
     model.exposure,
   );
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   return {
     caption: `Rain up to the visit, season held equal: odds of thrush per ${per} mm more (exploratory)`,
     columns: [

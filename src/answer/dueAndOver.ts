@@ -12,6 +12,7 @@ import { dueStateInWords } from "./words/dueStateInWords.js";
 import { listed } from "./words/listed.js";
 import { longDate } from "./words/longDate.js";
 import { shortDate } from "./words/shortDate.js";
+import { daysInWords } from "./words/daysInWords.js";
 
 const { id, question } = asked("due-and-over");
 const week = 7;
@@ -37,8 +38,8 @@ export function dueAndOver(study: Study): Answer | NotEnoughData {
   const dateless = rows.filter((row) => !dated.includes(row));
   const on = (days: number) => shortDate(dateOfDay(requiredDay(asOf) + days));
   const tables = [
-    dueTable(`Over: past the date by more than ${toleranceDays} days`, groups.over),
-    dueTable(`Past the date, by ${toleranceDays} days at most`, groups.past),
+    dueTable(`Over: past the date by more than ${daysInWords(toleranceDays)}`, groups.over),
+    dueTable(`Past the date, by ${daysInWords(toleranceDays)} at most`, groups.past),
     dueTable(`Due this week, ${on(0)} to ${on(week - 1)}`, groups.now),
     dueTable(`Due next week, ${on(week)} to ${on(2 * week - 1)}`, groups.next),
     dueTable(`Due from ${on(2 * week)} on`, later),
@@ -58,7 +59,7 @@ export function dueAndOver(study: Study): Answer | NotEnoughData {
       unit: "a horse that is there on that day",
       n: dated.length,
       missing: dateless.length,
-      text: `Date: last routine visit plus the days agreed at it, else the interval agreed for the horse. A lost shoe or a lame call does not move it. This week is the seven days from ${longDate(asOf)}. Horses that left are not listed; one without a routine visit for more than ${study.settings.lostAfterDays} days has no date.`,
+      text: `Date: last routine visit plus the days agreed at it, else the interval agreed for the horse. A lost shoe or a lame call does not move it. This week is the seven days from ${longDate(asOf)}. Horses that left are not listed; one without a routine visit for more than ${daysInWords(study.settings.lostAfterDays)} has no date.`,
       links: ["dueDates", "trimIntervals"],
     },
   };
@@ -77,7 +78,7 @@ function sentenceOf(asOf: string, groups: Groups, [later, dateless]: readonly [n
   const who = over.length === 0 ? "" : `: ${listed(named, 5)}`;
   const rest = `${counted(past.length, "more is", "more are")} past it by less`;
   return [
-    `On ${longDate(asOf)} ${counted(over.length, "horse is", "horses are")} over the date by more than ${toleranceDays} days${who}; ${rest}.`,
+    `On ${longDate(asOf)} ${counted(over.length, "horse is", "horses are")} over the date by more than ${daysInWords(toleranceDays)}${who}; ${rest}.`,
     `${capital(counted(now.length, "falls", "fall"))} due in the seven days from then, ${counted(next.length, "in the seven after", "in the seven after")} and ${counted(later, "later", "later")}.`,
     ...(dateless === 0 ? [] : [`${capital(counted(dateless, "horse has", "horses have"))} no date.`]),
   ].join(" ");

@@ -18,6 +18,10 @@ export function feetSeen(study: Study): Answer | NotEnoughData {
   const all = [...footDays(study)];
   const rows = all.filter(({ foot }) => footSide(foot) !== null);
   const specimens = all.length - rows.length;
+  if (rows.length === 0) {
+    const reason = `No foot of a live horse is recorded.${specimenWords(specimens)}`;
+    return { kind: "not_enough_data", id, question, reason };
+  }
   const seen = rows.filter((row) => row.state === "seen");
   const notSeen = rows.filter((row) => row.state === "not_seen");
   const notSaid = rows.length - seen.length - notSeen.length;

@@ -9,6 +9,8 @@ import { StudyError } from "../study/StudyError.js";
 import type { Focus } from "./Question.js";
 import { listed } from "./words/listed.js";
 
+const keys: readonly string[] = ["horseId", "yardId", "asOf"] satisfies readonly (keyof Focus)[];
+
 /**
  * The study cut to what a question is asked about: one horse, one yard, or both, as things stood on a day.
  *
@@ -18,12 +20,15 @@ import { listed } from "./words/listed.js";
  * As of a day, of the focus or else `asOfDate` of the whole study: rows, readings, stays and changes up to that day. The data report
  * keeps its files; faults are left out of a study cut to a horse or yard, since they quote other rows.
  *
- * @throws StudyError `unknown_horse`, `unknown_yard`, `not_a_date`.
+ * @throws StudyError `unknown_horse`, `unknown_yard`, `not_a_date`, `unknown_focus` for a misspelt field, which would leave the study whole.
  */
 export function focusOn(study: Study, focus: Focus = {}): Study {
   const asOf = focus.asOf ?? asOfDate(study);
   if (asOf !== null && dayNumber(asOf) === null)
     throw new StudyError("not_a_date", `${asOf} is no calendar day.`, "Write the day as YYYY-MM-DD, such as 2026-02-28.");
+  const odd = Object.keys(focus).find((key) => !keys.includes(key));
+  if (odd !== undefined)
+    throw new StudyError("unknown_focus", `A question is not asked by ${odd}.`, `Name one of ${keys.join(", ")}.`);
   const known = asOf === null ? study : knownOn(study, asOf);
   const { horseId, yardId } = focus;
   if (horseId !== undefined) requireName("horse", horseId, horsesOf(study));

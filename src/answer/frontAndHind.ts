@@ -8,7 +8,7 @@ import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
-import { percentage } from "./words/percentage.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("front-and-hind");
 const stageWords = {
@@ -45,7 +45,7 @@ export function frontAndHind(study: Study): Answer | NotEnoughData {
   const limits =
     mean.lower === null || mean.upper === null
       ? ""
-      : `, ${percentage(settings.level)} interval ${signed(mean.lower)} to ${signed(mean.upper)}`;
+      : `, ${levelText(settings.level)} interval ${signed(mean.lower)} to ${signed(mean.upper)}`;
   return {
     kind: "answer",
     id,

@@ -11,8 +11,8 @@ import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
-import { percentage } from "./words/percentage.js";
 import { stageInWords } from "./words/stageInWords.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("front-and-hind-by-type");
 const measures = Object.keys(shapeDefinitions) as ShapeMeasure[];
@@ -73,7 +73,7 @@ export function frontAndHindByType(study: Study): Answer | NotEnoughData {
       unit: "a horse",
       n: whole.horses,
       missing: new Set(rows.map(({ horseId }) => horseId)).size - whole.horses,
-      text: `Measures ${stageInWords(stage)}. Mean of the fore feet less mean of the hind feet on each day, mean over the days of a horse in its last age class, mean over horses with Student's t limits at ${percentage(level)}. Groups of fewer than ${counted(minimumHorses, "horse")} are greyed. Age classes: foal, yearling, young (2 and 3), adult (4 to 14), aged (from 15). Horses and ponies only.`,
+      text: `Measures ${stageInWords(stage)}. Mean of the fore feet less mean of the hind feet on each day, mean over the days of a horse in its last age class, mean over horses with Student's t limits at ${levelText(level)}. Groups of fewer than ${counted(minimumHorses, "horse")} are greyed. Age classes: foal, yearling, young (2 and 3), adult (4 to 14), aged (from 15). Horses and ponies only.`,
       links: ["frontHindContrasts", "meanInterval", "ageClass", "shapeDefinitions"],
     },
   };
@@ -104,7 +104,7 @@ function signed(value: number | null, digits: number): string {
 
 function limits({ lower, upper, level }: MeanInterval, digits: number): string {
   if (lower === null || upper === null) return "";
-  return ` (${percentage(level)} interval ${signed(lower, digits)} to ${signed(upper, digits)})`;
+  return ` (${levelText(level)} interval ${signed(lower, digits)} to ${signed(upper, digits)})`;
 }
 
 function spreadWords(types: readonly Contrast[], minimumHorses: number): string {

@@ -6,7 +6,7 @@ import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
 import { publishedGrowthTable } from "./publishedGrowthTable.js";
 import { counted } from "./words/counted.js";
-import { percentage } from "./words/percentage.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("growth-of-the-wall");
 const DAYS_A_MONTH = 365.25 / 12;
@@ -50,7 +50,7 @@ export function growthOfTheWall(study: Study): Answer | NotEnoughData {
 
 function limits({ lower, upper, level }: GroupGrowth): string {
   if (lower === null || upper === null) return "";
-  return ` (${percentage(level)} interval ${lower.toFixed(3)} to ${upper.toFixed(3)})`;
+  return ` (${levelText(level)} interval ${lower.toFixed(3)} to ${upper.toFixed(3)})`;
 }
 
 function methodWords({ feet, horses, horseSd, note, method }: HerdGrowth): string {

@@ -1,4 +1,3 @@
-import { cellText } from "../chart/cellText.js";
 import { fitConditionalLogistic } from "../estimate/fitConditionalLogistic.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
@@ -10,6 +9,7 @@ import { pWords } from "./climate/pWords.js";
 import { whenPossible } from "./climate/whenPossible.js";
 import { certain } from "./climate/certain.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question, notEnough } = asked("horn-colour");
 
@@ -46,7 +46,7 @@ export function hornColour(study: Study): Answer | NotEnoughData {
         columns: [
           { name: "what", title: "Contrast" },
           { name: "estimate", title: "Odds ratio", digits: 2 },
-          { name: "lower", title: `${cellText(level, { percent: true })} interval, from`, digits: 2 },
+          { name: "lower", title: `${levelText(level)} interval, from`, digits: 2 },
           { name: "upper", title: "to", digits: 2 },
           { name: "p", title: "p", digits: 4, p: true },
           { name: "n", title: "Feet compared" },

@@ -16,6 +16,7 @@ import { howSure } from "./words/howSure.js";
 import { listed } from "./words/listed.js";
 import { percentage } from "./words/percentage.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
+import { daysInWords } from "./words/daysInWords.js";
 
 const { id, question } = asked("horses-to-watch");
 const SHOWN = 10;
@@ -40,33 +41,40 @@ export function horsesToWatch(study: Study): Answer | NotEnoughData {
     .filter(({ group }) => !gone.has(group))
     .sort((a, b) => b.estimate - a.estimate || (a.group < b.group ? -1 : 1));
   const shown = ranked.slice(0, SHOWN);
-  const when = rained.wetFromMm === null ? null : `with ${rained.wetFromMm} mm or more in the ${rained.windowDays} days before`;
+  // None has a fair share of its own then: whichever ten were shown, they would be ten of many, and limits would be those of no difference.
+  const apart = fit.sd > 0;
+  const when =
+    rained.wetFromMm === null ? null : `with ${rained.wetFromMm} mm or more in the ${daysInWords(rained.windowDays)} before`;
   return {
     kind: "answer",
     id,
     question,
     sentence: sentenceOf(ranked, fit, when),
-    tables: [
-      sharesTable(shown, {
-        caption: `Horses with the highest fair share of looks with thrush${when === null ? "" : `, ${when}`}; mean ${percentage(fit.overall)}`,
-        group: "Horse",
-        tooFew: () => null,
-      }),
-    ],
-    charts: [
-      prevalenceByBandChart(
-        shown.map(({ group, ...share }) => ({ band: group, ...share })),
-        {
-          title: `Thrush to be expected${when === null ? "" : ", wet ground"}: the ${counted(shown.length, "horse")} with the highest fair share`,
-          bandTitle: "Horse",
-          level: settings.level,
-          unit: "looks",
-          finding: "thrush",
-          caseDefinition: caseWords(settings),
-          intervalNote: `drawn towards the mean of all horses, ${percentage(fit.overall)}`,
-        },
-      ),
-    ],
+    tables: !apart
+      ? []
+      : [
+          sharesTable(shown, {
+            caption: `Horses with the highest fair share of looks with thrush${when === null ? "" : `, ${when}`}; mean ${percentage(fit.overall)}`,
+            group: "Horse",
+            tooFew: () => null,
+          }),
+        ],
+    charts: !apart
+      ? []
+      : [
+          prevalenceByBandChart(
+            shown.map(({ group, ...share }) => ({ band: group, ...share })),
+            {
+              title: `Thrush to be expected${when === null ? "" : ", wet ground"}: the ${counted(shown.length, "horse")} with the highest fair share`,
+              bandTitle: "Horse",
+              level: settings.level,
+              unit: "looks",
+              finding: "thrush",
+              caseDefinition: caseWords(settings),
+              intervalNote: `drawn towards the mean of all horses, ${percentage(fit.overall)}`,
+            },
+          ),
+        ],
     cautions: [
       "What was recorded of a horse before is no certainty of what comes; a horse with few looks stands near the mean whatever it is like.",
       "No order of merit among horses whose intervals overlap. Why a horse's frogs go off is for the farrier in attendance and the vet.",
@@ -75,7 +83,7 @@ export function horsesToWatch(study: Study): Answer | NotEnoughData {
       unit: "a graded look at a foot, feet and visits of a horse alike",
       n: fit.n,
       missing: cases.length - fit.n,
-      text: `Case: ${caseWords(settings)}. Logistic regression on ${when === null ? "" : `rain of ${rained.windowDays} days, `}season and front or hind feet with a random intercept for each horse, exact maximum likelihood; ${counted(fit.shares.length, "horse")}. Fair share: what is expected of a horse were it seen on the ${when === null ? "looks of all" : "wettest third of all looks"}, drawn towards the mean by how little is known of it. Horses that are no longer there take part in the mean and are not listed.${rained.why}${fit.notes.length === 0 ? "" : ` ${fit.notes.join(" ")}`}`,
+      text: `Case: ${caseWords(settings)}. Logistic regression on ${when === null ? "" : `rain of ${daysInWords(rained.windowDays)}, `}season and front or hind feet with a random intercept for each horse, exact maximum likelihood; ${counted(fit.shares.length, "horse")}. Fair share: what is expected of a horse were it seen on the ${when === null ? "looks of all" : "wettest third of all looks"}, drawn towards the mean by how little is known of it. Horses that are no longer there take part in the mean and are not listed.${rained.why}${fit.notes.length === 0 ? "" : ` ${fit.notes.join(" ")}`}`,
       links: ["shrunkenShares", "fitMixedLogistic", "rainBeforeVisits", "thrushCases"],
     },
   };

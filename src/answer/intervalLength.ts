@@ -69,7 +69,7 @@ export function intervalLength(study: Study): Answer | NotEnoughData {
       "A hypothesis beside the declared one: exploratory unless it was declared by itself. Published effects differ in sign.",
       ...parts
         .filter(({ horses }) => horses < minimumHorses)
-        .map(({ kind, horses }) => `${kind} feet: ${horses} horses, too few.`),
+        .map(({ kind, horses }) => `${kind} feet: ${counted(horses, "horse")}, too few.`),
     ],
     method: {
       unit: "a foot at a visit, in its horse, in its yard",

@@ -15,6 +15,7 @@ import { keepingByYard } from "./intervals/keepingByYard.js";
 import { counted } from "./words/counted.js";
 import { howSure } from "./words/howSure.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
+import { daysInWords } from "./words/daysInWords.js";
 
 const { id, question } = asked("keeping-the-interval");
 const mostHorses = 10;
@@ -49,7 +50,7 @@ export function keepingTheInterval(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `Of ${counted(ended.length, "interval")} that ended, ${kept.cases} were kept within ${toleranceDays} days of the date: ${howSure({ ...kept, ...kept.logitT })}; ${count("late")} ran late and ${count("early")} came early. Horses stood within their agreed interval on ${howSure({ ...within, ...within.logitT })} of their days, and ${counted(repeat.rows.length, "horse")} ran late more than once.`,
+    sentence: `Of ${counted(ended.length, "interval")} that ended, ${kept.cases} were kept within ${daysInWords(toleranceDays)} of the date: ${howSure({ ...kept, ...kept.logitT })}; ${count("late")} ran late and ${count("early")} came early. Horses stood within their agreed interval on ${howSure({ ...within, ...within.logitT })} of their days, and ${counted(repeat.rows.length, "horse")} ran late more than once.`,
     tables: [
       yards.table,
       ...(repeat.rows.length === 0 ? [] : [worst(repeat)]),
@@ -65,7 +66,7 @@ export function keepingTheInterval(study: Study): Answer | NotEnoughData {
       unit: "an interval between two routine visits, and a day of a horse",
       n: ended.length,
       missing: noPlan,
-      text: `Calendar days against the agreed interval, ${toleranceDays} days either way; a gap of more than ${lostAfterDays} days is loss of contact, not lateness. A lost shoe, a lame call or a follow-up does not restart the clock. Days within the interval: as many after each routine visit as were agreed, no tolerance, nothing carried forward from a visit that came early; ${counted(within.n, "horse-day")}. Limits: logit limits with Student's t, horses as clusters. Missing: intervals without a plan.`,
+      text: `Calendar days against the agreed interval, ${daysInWords(toleranceDays)} either way; a gap of more than ${daysInWords(lostAfterDays)} is loss of contact, not lateness. A lost shoe, a lame call or a follow-up does not restart the clock. Days within the interval: as many after each routine visit as were agreed, no tolerance, nothing carried forward from a visit that came early; ${counted(within.n, "horse-day")}. Limits: logit limits with Student's t, horses as clusters. Missing: intervals without a plan.`,
       links: ["trimIntervals", "daysWithinInterval", "clusteredProportion"],
     },
   };

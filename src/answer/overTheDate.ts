@@ -8,6 +8,7 @@ import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { listed } from "./words/listed.js";
 import { longDate } from "./words/longDate.js";
+import { daysInWords } from "./words/daysInWords.js";
 
 const { id, question } = asked("over-the-date");
 
@@ -29,11 +30,16 @@ export function overTheDate(study: Study): Answer | NotEnoughData {
   const overdue = horses.filter((row) => row.overdueDays !== null).sort((a, b) => (b.overdueDays ?? 0) - (a.overdueDays ?? 0));
   over.sort((a, b) => b.late - a.late || (b.overdueDays ?? 0) - (a.overdueDays ?? 0) || (a.horseId < b.horseId ? -1 : 1));
   const ran = horses.filter((row) => row.late > 0).length;
+  const past = `more than ${daysInWords(settings.toleranceDays)} over`;
+  const ranWords =
+    ran === 0
+      ? `No horse of ${planned.size} ran ${past}.`
+      : `${counted(ran, "horse")} of ${planned.size} ran ${past} at least once, ${counted(repeat.length, "horse")} more than once.`;
   return {
     kind: "answer",
     id,
     question,
-    sentence: `${counted(ran, "horse")} of ${planned.size} ran more than ${settings.toleranceDays} days over at least once, ${counted(repeat.length, "horse")} more than once. On ${longDate(asOf)} ${overdueWords(overdue)}.`,
+    sentence: `${ranWords} On ${longDate(asOf)} ${overdueWords(overdue)}.`,
     tables: over.length === 0 ? [] : [tableOf(over, asOf, settings.toleranceDays)],
     charts: [],
     cautions: [],
@@ -41,7 +47,7 @@ export function overTheDate(study: Study): Answer | NotEnoughData {
       unit: "a horse",
       n: planned.size,
       missing: new Set(study.visits.map((visit) => visit.horseId)).size - planned.size,
-      text: `Calendar days against the agreed interval. Late: more than ${settings.toleranceDays} days over. Overdue: no routine visit since, and more than ${settings.toleranceDays} days past the date; horses that left are not. Missing: horses without a routine visit or without an agreed interval.`,
+      text: `Calendar days against the agreed interval. Late: more than ${daysInWords(settings.toleranceDays)} over. Overdue: no routine visit since, and more than ${daysInWords(settings.toleranceDays)} past the date; horses that left are not. Missing: horses without a routine visit or without an agreed interval.`,
       links: ["trimIntervals"],
     },
   };
@@ -80,7 +86,7 @@ function overdueWords(overdue: readonly Lateness[]): string {
 
 function tableOf(rows: readonly Lateness[], asOf: string, toleranceDays: number): Answer["tables"][number] {
   return {
-    caption: `Horses that ran more than ${toleranceDays} days over, or are overdue on ${longDate(asOf)}`,
+    caption: `Horses that ran more than ${daysInWords(toleranceDays)} over, or are overdue on ${longDate(asOf)}`,
     columns: [
       { name: "horseId", title: "Horse" },
       { name: "yardId", title: "Yard" },

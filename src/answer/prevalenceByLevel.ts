@@ -11,6 +11,7 @@ import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
 import { caseWords } from "./caseWords.js";
+import { levelText } from "../chart/parts/levelText.js";
 import { counted } from "./words/counted.js";
 import { howSure } from "./words/howSure.js";
 import { rounded } from "./words/rounded.js";
@@ -84,7 +85,7 @@ const unitWords = {
 
 function levelsTable(caption: string, estimates: readonly (PrevalenceEstimate | null)[], level: number): Table {
   return {
-    caption: `${caption}, ${Math.round(level * 100)}% limits`,
+    caption: `${caption}, ${levelText(level)} limits`,
     columns: [
       { name: "unit", title: "Counted in" },
       { name: "cases", title: "With thrush" },

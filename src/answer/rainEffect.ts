@@ -1,7 +1,6 @@
 import { forestChart } from "../chart/forestChart.js";
 import { type RawShare, prevalenceCurveChart } from "../chart/prevalenceCurveChart.js";
 import type { Table } from "../chart/Table.js";
-import { cellText } from "../chart/cellText.js";
 import { attributableFraction } from "../estimate/attributableFraction.js";
 import { describe } from "../estimate/describe.js";
 import { exposureEffects } from "../estimate/exposureEffects.js";
@@ -25,6 +24,7 @@ import { whenPossible } from "./climate/whenPossible.js";
 import { certain } from "./climate/certain.js";
 import { points } from "./words/points.js";
 import { rounded } from "./words/rounded.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question, notEnough } = asked("rain-effect");
 
@@ -153,7 +153,7 @@ function population(
     columns: [
       { name: "what", title: "What" },
       { name: "estimate", title: "Estimate", percent: true, digits: 1 },
-      { name: "lower", title: `${cellText(level, { percent: true })} interval, from`, percent: true, digits: 1 },
+      { name: "lower", title: `${levelText(level)} interval, from`, percent: true, digits: 1 },
       { name: "upper", title: "to", percent: true, digits: 1 },
       { name: "n", title: "Feet" },
       { name: "note", title: "Method", below: "long" },

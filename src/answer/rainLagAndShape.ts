@@ -44,6 +44,8 @@ export function rainLagAndShape(study: Study): Answer | NotEnoughData {
     columns.map((exposure) => ({ exposure, per: perOf(exposure) })),
     primaryExposure,
   );
+  const declaredLine = certain(grid.find(({ primary }) => primary));
+  if (declaredLine.n === null) return notEnough(`The declared exposure has no estimate: ${declaredLine.note ?? ""}`);
   const random = seededRandom(climateSeed);
   const { byDay, per } = { byDay: "rainMmByDay", per: 10 };
   const lags = whenPossible(() => lagProfile({ ...gee, byDay, per, random: random.stream("lags") }));
@@ -127,8 +129,8 @@ export function rainLagAndShape(study: Study): Answer | NotEnoughData {
     ],
     method: {
       unit: "a foot at a visit, in its horse, in its yard",
-      n: grid.find(({ primary }) => primary)?.n ?? 0,
-      missing: rows.length - (grid.find(({ primary }) => primary)?.n ?? 0),
+      n: declaredLine.n,
+      missing: rows.length - declaredLine.n,
       text: `Case: ${caseWords(settings)}. Estimating equations with what was declared held equal.${typeof lags === "string" ? "" : ` ${lags.method}.`}`,
       links: ["exposureWindows", "holm", "lagProfile", "exposureShape", "heldOutPrediction", "naturalSpline"],
     },

@@ -39,6 +39,8 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
   const { level, primaryExposure, exposurePer, caseGrade } = settings;
   const gee: ExposureModel & typeof model = { ...model, method: "gee" };
   const named = (name: string, other: ExposureModel) => effectOfExposure(other, { name });
+  const primary = named("Declared model", { ...model, method: "mixed" });
+  if (primary.estimate === null) return notEnough(`The declared model has no estimate: ${primary.note ?? ""}`);
   const severe = caseGrade === 3 ? 2 : 3;
   const other = caseGrade === 1 ? 2 : severe;
   const regraded = rows.map((row) => ({ ...row, case: row.thrushGrade === null ? null : row.thrushGrade >= other }));
@@ -51,7 +53,7 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
     ...new Set([...settings.adjustFor.filter((code) => code !== "season"), "season_2", "interval", "shod"] as const),
   ]);
   const list: ExposureEffect[] = [
-    named("Declared model", { ...model, method: "mixed" }),
+    primary,
     named("Estimating equations", gee),
     named(`Case at grade ${other} or more`, { ...gee, rows: regraded }),
     ...tried.map((values) => misclassified(gee, values)),
@@ -129,8 +131,8 @@ export function rainSensitivity(study: Study): Answer | NotEnoughData {
     ],
     method: {
       unit: "a foot at a visit, in its horse, in its yard",
-      n: certain(list[0]).n ?? 0,
-      missing: rows.length - (certain(list[0]).n ?? 0),
+      n: certain(primary.n),
+      missing: rows.length - certain(primary.n),
       text: `Case: ${caseWords(settings)}. Sensitivity and specificity are stated, not estimated. ${certain(list[1]).method}.`,
       links: [
         "fitMisclassifiedLogistic",

@@ -11,6 +11,7 @@ import { asked } from "./asked.js";
 import { counted } from "./words/counted.js";
 import { listed } from "./words/listed.js";
 import { percentage } from "./words/percentage.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("shape-by-interval");
 const findings = [
@@ -74,7 +75,7 @@ export function shapeByInterval(study: Study): Answer | NotEnoughData {
       unit: "a foot at a visit",
       n: known.length,
       missing: rows.length - known.length,
-      text: `Days since the foot was last trimmed, shod or reset; findings before the work of the day. Logistic regression of each finding on weeks, errors that allow for horses as clusters, ${percentage(level)} limits; findings stand side by side without correction for their number. Shares by band: logit intervals with horses as clusters; gain of the toe: mean of horses, Student's t. Missing: looks at feet of unknown shoeing; looks after a visit that does not say what was done have no gap.`,
+      text: `Days since the foot was last trimmed, shod or reset; findings before the work of the day. Logistic regression of each finding on weeks, errors that allow for horses as clusters, ${levelText(level)} limits; findings stand side by side without correction for their number. Shares by band: logit intervals with horses as clusters; gain of the toe: mean of horses, Student's t. Missing: looks at feet of unknown shoeing; looks after a visit that does not say what was done have no gap.`,
       links: ["gapFindings", "fitLogistic", "clusteredProportion", "meanInterval"],
     },
   };
@@ -131,7 +132,7 @@ function bandTable(all: readonly GapFinding[], shoeing: Shoeing, level: number, 
     return [{ gap: words, looks: within.length, horses, ...shares, gain }];
   });
   return {
-    caption: `Feet going ${shoeing}, by the gap since the last trim (${percentage(level)} intervals)`,
+    caption: `Feet going ${shoeing}, by the gap since the last trim (${levelText(level)} intervals)`,
     columns: [
       { name: "gap", title: "Gap" },
       { name: "looks", title: "Looks" },

@@ -13,7 +13,7 @@ import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
-import { percentage } from "./words/percentage.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("shape-repeated");
 /** Feet measured twice below which an error of measurement is hardly known. */
@@ -41,7 +41,7 @@ export function shapeRepeated(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `From ${counted(feet, "foot", "feet")} measured by two observers, a change between two readings is more than reading error (${percentage(level)}) ${named.map(changeWords).join(", ")}.`,
+    sentence: `From ${counted(feet, "foot", "feet")} measured by two observers, a change between two readings is more than reading error (${levelText(level)}) ${named.map(changeWords).join(", ")}.`,
     tables: [
       measuresTable(found),
       ...tracingsTable(describedPairs(study), level),

@@ -6,7 +6,7 @@ import { declaredModel } from "./climate/declaredModel.js";
 import { fewestYards } from "./climate/fewestYards.js";
 import { exposureWords } from "./climate/exposureWords.js";
 import { stepWords } from "./climate/stepWords.js";
-import { percentage } from "./words/percentage.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("study-declaration");
 
@@ -28,7 +28,7 @@ export function studyDeclaration(study: Study): Answer | NotEnoughData {
       "Model",
       `logistic regression with random intercepts of yards and, in them, horses; below ${fewestYards} yards, yards as terms and horses as clusters`,
     ],
-    ["Test", `two-sided, at ${percentage(1 - level)}; intervals at ${percentage(level)}`],
+    ["Test", `two-sided, at ${levelText(1 - level)}; intervals at ${levelText(level)}`],
     ["Everything else", "exploratory, and labelled so"],
     [
       "Causal structure taken for granted",

@@ -1,5 +1,4 @@
 import type { Table } from "../chart/Table.js";
-import { cellText } from "../chart/cellText.js";
 import { horseCases } from "../derive/horseCases.js";
 import { thrushCases } from "../derive/thrushCases.js";
 import { thrushChanges } from "../derive/thrushChanges.js";
@@ -12,6 +11,7 @@ import { dayNumber } from "../study/dayNumber.js";
 import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
+import { capital } from "../chart/parts/capital.js";
 import { caseWords } from "./caseWords.js";
 import { asked } from "./climate/asked.js";
 import { fewestYards } from "./climate/fewestYards.js";
@@ -20,6 +20,7 @@ import { whenPossible } from "./climate/whenPossible.js";
 import { howSure } from "./words/howSure.js";
 import { tooFewHorses } from "./words/tooFewHorses.js";
 import { certain } from "./climate/certain.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question, notEnough } = asked("study-description");
 
@@ -35,12 +36,12 @@ export function studyDescription(study: Study): Answer | NotEnoughData {
     { level },
   );
   const parts = [levels.footVisit, levels.visit, levels.horse, levels.yard].filter((part) => part !== null);
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   return {
     kind: "answer",
     id,
     question,
-    sentence: `${howSure({ ...levels.footVisit, estimate: levels.footVisit.estimate ?? 0 })} of the feet graded at visits had thrush (${caseWords(study.settings)}).`,
+    sentence: `${capital(howSure({ ...levels.footVisit, estimate: levels.footVisit.estimate ?? 0 }))} of the feet graded at visits had thrush (${caseWords(study.settings)}).`,
     tables: [
       {
         caption: `Prevalence of thrush (${caseWords(study.settings)}) by level`,

@@ -46,11 +46,12 @@ export function studyExposure(study: Study): Answer | NotEnoughData {
     declared.season === null
       ? ""
       : ` Season, as two yearly waves, accounts for ${percentage(declared.season)} of how it differs between visits; the rest is what tells rain from season.`;
+  const [low, high] = [rounded(certain(declared.q1), 0), rounded(certain(declared.q3), 0)];
   return {
     kind: "answer",
     id,
     question,
-    sentence: `Half of the ${declared.n} visits came after ${stepWords(primaryExposure, `${rounded(certain(declared.q1), 0)} to ${rounded(certain(declared.q3), 0)}`)}.${season}`,
+    sentence: `Half of the ${declared.n} visits${low === high ? ", or more," : ""} came after ${stepWords(primaryExposure, low === high ? low : `${low} to ${high}`)}.${season}`,
     tables: [
       {
         caption: "Wetness before visits (a visit to a horse)",

@@ -51,7 +51,7 @@ export function studyRecords(study: Study): Answer | NotEnoughData {
     tables,
     charts: [
       recordFlowChart(steps, {
-        title: `Of ${read} rows read, ${used.length} feet at visits are used`,
+        title: `Of ${counted(read, "row")} read, ${counted(used.length, "foot at a visit is", "feet at visits are")} used`,
         unit: "rows of feet at visits",
       }),
     ],

@@ -11,6 +11,7 @@ import { caseWords } from "./caseWords.js";
 import { counted } from "./words/counted.js";
 import { howSure } from "./words/howSure.js";
 import { listed } from "./words/listed.js";
+import { daysInWords } from "./words/daysInWords.js";
 
 const { id, question } = asked("thrush-after-rain");
 const windowDays = 14;
@@ -52,12 +53,12 @@ export function thrushAfterRain(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `After the most rain, ${words(wettest.band)} in ${windowDays} days, ${howSure(wettest)} of feet had thrush; after the least, ${words(driest.band)}, ${howSure(driest)}.`,
+    sentence: `After the most rain, ${words(wettest.band)} in ${daysInWords(windowDays)}, ${howSure(wettest)} of feet had thrush; after the least, ${words(driest.band)}, ${howSure(driest)}.`,
     tables: [],
     charts: [
       prevalenceByBandChart(drawn, {
-        title: `Thrush was most frequent after ${words(worst.band)} of rain in ${windowDays} days`,
-        bandTitle: `Rain in the ${windowDays} days before the visit (mm)`,
+        title: `Thrush was most frequent after ${words(worst.band)} of rain in ${daysInWords(windowDays)}`,
+        bandTitle: `Rain in the ${daysInWords(windowDays)} before the visit (mm)`,
         level,
         unit: "feet seen",
         finding: "thrush",
@@ -74,7 +75,7 @@ export function thrushAfterRain(study: Study): Answer | NotEnoughData {
       unit: "a foot at a visit",
       n: known,
       missing: rows.length - known,
-      text: `Case: ${caseWords(settings)}. Rain of the ${windowDays} days up to the last reading that can hold no rain from after the visit; a window with a missing day is not used (${counted(ungrouped, "foot", "feet")} at such visits). Bands: quarters of the visits by rain, edges to the next 5 mm. ${groups.find((group) => group.prevalence !== null)?.prevalence?.footVisit.method ?? ""}.`,
+      text: `Case: ${caseWords(settings)}. Rain of the ${daysInWords(windowDays)} up to the last reading that can hold no rain from after the visit; a window with a missing day is not used (${counted(ungrouped, "foot", "feet")} at such visits). Bands: quarters of the visits by rain, edges to the next 5 mm. ${groups.find((group) => group.prevalence !== null)?.prevalence?.footVisit.method ?? ""}.`,
       links: ["rainBeforeVisits", "rainBands", "prevalenceBy"],
     },
   };

@@ -10,6 +10,7 @@ import { publishedGrowthTable } from "./publishedGrowthTable.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { shortDate } from "./words/shortDate.js";
+import { daysInWords } from "./words/daysInWords.js";
 
 const { id, question } = asked("toe-by-the-date");
 
@@ -25,7 +26,7 @@ export function toeByTheDate(study: Study): Answer | NotEnoughData {
   const { slowestMmPerDay, fastestMmPerDay } = growth.rates;
   const days = [...new Set(rows.map(({ days: planned }) => planned))].sort((a, b) => a - b);
   const [fewest, most] = [days[0] ?? 0, days.at(-1) ?? 0];
-  const spans = fewest === most ? `${fewest} days` : `${fewest} to ${most} days`;
+  const spans = fewest === most ? daysInWords(fewest) : `${fewest} to ${most} days`;
   const least = rows.reduce((low, row) => Math.min(low, row.slowestMm), Infinity);
   const greatest = rows.reduce((high, row) => Math.max(high, row.fastestMm), 0);
   return {

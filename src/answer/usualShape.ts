@@ -13,8 +13,8 @@ import { asked } from "./asked.js";
 import { definitionsTable } from "./definitionsTable.js";
 import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
-import { percentage } from "./words/percentage.js";
 import { stageInWords } from "./words/stageInWords.js";
+import { levelText } from "../chart/parts/levelText.js";
 
 const { id, question } = asked("usual-shape");
 const measures = Object.keys(shapeDefinitions) as ShapeMeasure[];
@@ -68,7 +68,7 @@ export function usualShape(study: Study): Answer | NotEnoughData {
       missing:
         new Set(study.visits.map(({ horseId, foot }) => `${horseId} ${foot}`)).size -
         new Set(rows.map(({ footId }) => footId)).size,
-      text: `${taken.slice(0, 1).toUpperCase()}${taken.slice(1)}; percentiles 2.5, 50 and 97.5 with ${percentage(level)} intervals, horses as clusters (Woodruff). Horses and ponies from two years on, or of unknown age. Ends with fewer than ${counted(minimumHorses, "horse")} have no band. No published norm is used.`,
+      text: `${taken.slice(0, 1).toUpperCase()}${taken.slice(1)}; percentiles 2.5, 50 and 97.5 with ${levelText(level)} intervals, horses as clusters (Woodruff). Horses and ponies from two years on, or of unknown age. Ends with fewer than ${counted(minimumHorses, "horse")} have no band. No published norm is used.`,
       links: ["referenceBand", "shapeMeasures", "shapeDefinitions"],
     },
   };
@@ -95,7 +95,7 @@ function percentileOf({ percentiles }: ReferenceBand, percentile: number): numbe
 }
 
 function bandTable(bands: readonly Band[], level: number): Table {
-  const limits = `${percentage(level)} interval`;
+  const limits = `${levelText(level)} interval`;
   return {
     caption: `Usual shape of this herd: percentiles with their ${limits}s (a dash: beyond the values there are)`,
     columns: [

@@ -43,7 +43,9 @@ export function yardsAndGround(study: Study): Answer | NotEnoughData {
   if (fit instanceof EstimateError) return notEnough(`Yards cannot be compared: ${fit.message}`);
   const horsesAt = (yardId: string) => horses.get(yardId) ?? 0;
   const tooFew = (yardId: string) => (horsesAt(yardId) < minimumHorses ? `fewer than ${minimumHorses} horses` : null);
-  const shares = fit.shares.map((share) => ({ ...share, horses: horsesAt(share.group) }));
+  // A share put at the mean because yards do not differ has no limits of its own.
+  const limits = fit.sd === 0 ? { lower: null, upper: null } : {};
+  const shares = fit.shares.map((share) => ({ ...share, ...limits, horses: horsesAt(share.group) }));
   return {
     kind: "answer",
     id,

@@ -4,6 +4,7 @@ import { chartOf } from "./parts/chartOf.js";
 import { emptyChart } from "./parts/emptyChart.js";
 import { palette } from "./parts/palette.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** One odds ratio of a forest. Missing is null: its line stays, without a mark. */
 export interface ForestRow {
@@ -34,7 +35,7 @@ const widthPx = 340;
 /** Odds ratios with their intervals, one line each in the order of the rows, on a log axis; a line at 1, the number behind each at the right. */
 export function forestChart(rows: readonly ForestRow[], options: ForestOptions): Chart {
   const { title, ratioTitle, level, unit, filled = "the declared analysis", explained = [] } = options;
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   const table: Table = {
     caption: title,
     columns: [
@@ -46,7 +47,12 @@ export function forestChart(rows: readonly ForestRow[], options: ForestOptions):
     ],
     rows: rows.map(({ label, estimate, lower, upper, n }) => ({ label, estimate, lower, upper, n })),
   };
-  const drawn = rows.map((row) => ({ ...row, primary: row.primary === true, ...drawable(row) }));
+  const drawn = rows.map((row) => ({
+    ...row,
+    primary: row.primary === true,
+    count: cellText(row.n, { digits: 0 }),
+    ...drawable(row),
+  }));
   if (drawn.every(({ estimate }) => estimate === null))
     return emptyChart({ title, why: "None of these could be estimated.", table });
   const y = {
@@ -122,7 +128,7 @@ export function forestChart(rows: readonly ForestRow[], options: ForestOptions):
         },
         {
           mark: { type: "text", align: "left", color: palette.quietInk },
-          encoding: { y, x: { value: widthPx + 8 }, text: { field: "n", type: "quantitative", format: ",d" } },
+          encoding: { y, x: { value: widthPx + 8 }, text: { field: "count", type: "nominal" } },
         },
       ],
     },

@@ -49,7 +49,7 @@ export function intervalKeepingChart(rows: readonly IntervalKeepingRow[], option
   const grey = drawn.some((row) => row.tooFew === true) ? [`Grey: ${reason}.`] : [];
   return chartOf({
     title,
-    explained: [`Kept: within ${options.toleranceDays} days of the agreed date. Figures: numbers of intervals.`, ...grey],
+    explained: [`Kept: within ${within(options)} of the agreed date. Figures: numbers of intervals.`, ...grey],
     reading: readingOf(drawn),
     table,
     widthPx: widthPx + 150,
@@ -91,7 +91,8 @@ function layersOf(rows: readonly IntervalKeepingRow[]): Record<string, unknown>[
     field: "yardId",
     type: "nominal",
     title: "Yard",
-    sort: rows.map((row) => row.yardId),
+    // Not `sort`: that makes an expression of the names, in which one called `constructor` or `if` is not read as a name.
+    scale: { domain: rows.map((row) => row.yardId) },
     axis: {
       domain: false,
       ticks: false,
@@ -176,7 +177,7 @@ function readingOf(rows: readonly IntervalKeepingRow[]): string {
 
 function tableOf(rows: readonly IntervalKeepingRow[], options: IntervalKeepingOptions, reason: string): Table {
   return {
-    caption: `Intervals between routine visits, kept within ${options.toleranceDays} days of the agreed date, by yard`,
+    caption: `Intervals between routine visits, kept within ${within(options)} of the agreed date, by yard`,
     columns: [
       { name: "yardId", title: "Yard" },
       { name: "kept", title: "Kept" },
@@ -187,4 +188,8 @@ function tableOf(rows: readonly IntervalKeepingRow[], options: IntervalKeepingOp
     rows: rows.map(({ yardId, kept, early, late }) => ({ yardId, kept, early, late, n: kept + early + late })),
     greyed: greyedRows(rows, reason),
   };
+}
+
+function within({ toleranceDays }: IntervalKeepingOptions): string {
+  return `${toleranceDays} ${toleranceDays === 1 ? "day" : "days"}`;
 }

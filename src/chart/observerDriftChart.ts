@@ -5,6 +5,7 @@ import { emptyChart } from "./parts/emptyChart.js";
 import { countLayers } from "./parts/countLayers.js";
 import { intervalLayers } from "./parts/intervalLayers.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** Agreement in one quarter. */
 export interface DriftRow {
@@ -23,7 +24,7 @@ export function observerDriftChart(
   options: { readonly title: string; readonly level: number },
 ): Chart {
   const { title, level } = options;
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   const table: Table = {
     caption: title,
     columns: [

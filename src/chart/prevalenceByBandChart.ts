@@ -1,5 +1,4 @@
 import type { Chart } from "./Chart.js";
-import { cellText } from "./cellText.js";
 import { capital } from "./parts/capital.js";
 import { chartOf } from "./parts/chartOf.js";
 import { countLayers } from "./parts/countLayers.js";
@@ -10,6 +9,7 @@ import { proportionColumns } from "./parts/proportionColumns.js";
 import { proportionText } from "./parts/proportionText.js";
 import type { ProportionRow } from "./ProportionRow.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** The share with the finding in one band of an exposure, as `0 to 9`; bands are drawn in the order of the rows. */
 export interface BandRow extends ProportionRow {
@@ -53,7 +53,7 @@ export function prevalenceByBandChart(rows: readonly BandRow[], options: Prevale
   return chartOf({
     title,
     explained: [
-      `Share of ${unit} with ${finding} (${caseDefinition}) and ${cellText(options.level, { percent: true })} interval${note}; n: ${unit}.`,
+      `Share of ${unit} with ${finding} (${caseDefinition}) and ${levelText(options.level)} interval${note}; n: ${unit}.`,
       ...(rows.some((row) => row.tooFew === true) ? [`Grey, dashed, hollow: ${reason}.`] : []),
     ],
     reading: `${capital(finding)} by ${lowered(options.bandTitle)}: ${drawn.map((row) => `${row.band}: ${proportionText(row, options.level, unit)}`).join("; ")}.`,

@@ -4,6 +4,7 @@ import { chartOf } from "./parts/chartOf.js";
 import { emptyChart } from "./parts/emptyChart.js";
 import { palette } from "./parts/palette.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** The curve at one exposure. */
 export interface CurveRow {
@@ -37,7 +38,7 @@ export function prevalenceCurveChart(
   options: PrevalenceCurveOptions,
 ): Chart {
   const { title, exposureTitle, level, caseDefinition } = options;
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   const table: Table = {
     caption: `Prevalence (${caseDefinition}) over ${exposureTitle.slice(0, 1).toLowerCase()}${exposureTitle.slice(1)}`,
     columns: [

@@ -15,6 +15,7 @@ import { proportionColumns } from "./parts/proportionColumns.js";
 import { proportionText } from "./parts/proportionText.js";
 import type { ProportionRow } from "./ProportionRow.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** One month: the share with thrush, and the rain of the whole month; null when its record is not complete. */
 export interface MonthRow extends ProportionRow {
@@ -61,7 +62,7 @@ export function rainAndThrushChart(rows: readonly MonthRow[], options: RainAndTh
   return chartOf({
     title: options.title ?? titleOf(rows, worst),
     explained: [
-      `Above: share of ${options.unit} with thrush (${options.caseDefinition}) and ${cellText(options.level, { percent: true })} interval${counts ? `; n: ${options.unit}` : ""}.`,
+      `Above: share of ${options.unit} with thrush (${options.caseDefinition}) and ${levelText(options.level)} interval${counts ? `; n: ${options.unit}` : ""}.`,
       anyRain ? "Below: rain of the month." : "No month has a rain total.",
       ...(rows.some((row) => row.tooFew === true) ? [`Grey, dashed, hollow: ${reason}.`] : []),
     ],

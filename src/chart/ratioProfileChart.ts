@@ -1,9 +1,9 @@
 import type { Chart } from "./Chart.js";
-import { cellText } from "./cellText.js";
 import { chartOf } from "./parts/chartOf.js";
 import { emptyChart } from "./parts/emptyChart.js";
 import { palette } from "./parts/palette.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** An odds ratio at one place of a curve, with limits for the place and for the whole curve. */
 export interface ProfileRow {
@@ -37,7 +37,7 @@ function wordsOf(row: ProfileRow): { readonly ratioText: string; readonly wholeT
 /** Odds ratios along days or exposures as a line; a dark band holds each place, a pale band with dashed edges the whole curve; a line at 1. */
 export function ratioProfileChart(rows: readonly ProfileRow[], options: RatioProfileOptions): Chart {
   const { title, placeTitle, ratioTitle, level } = options;
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   const table: Table = {
     caption: title,
     columns: [

@@ -1,7 +1,7 @@
 import type { Chart } from "./Chart.js";
 import { cellText } from "./cellText.js";
-import { capital } from "./parts/capital.js";
 import { chartOf } from "./parts/chartOf.js";
+import { capital } from "./parts/capital.js";
 import { emptyChart } from "./parts/emptyChart.js";
 import { palette } from "./parts/palette.js";
 import type { Table } from "./Table.js";
@@ -57,7 +57,7 @@ export function recordFlowChart(steps: readonly FlowStep[], options: { readonly 
   return chartOf({
     title,
     explained: [`Bars: ${unit} left after each step; in brackets what was lost and why.`],
-    reading: `${first.left} ${unit} read, ${last.left} used.`,
+    reading: `${capital(unit)}: ${first.left} read, ${last.left} used.`,
     table,
     widthPx: widthPx + 420,
     body: {

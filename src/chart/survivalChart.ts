@@ -5,6 +5,7 @@ import { emptyChart } from "./parts/emptyChart.js";
 import { palette } from "./parts/palette.js";
 import { proportionText } from "./parts/proportionText.js";
 import type { Table } from "./Table.js";
+import { levelText } from "./parts/levelText.js";
 
 /** One curve of a share that comes down with time, estimated elsewhere. */
 export interface SurvivalLine {
@@ -61,7 +62,7 @@ export function survivalChart(lines: readonly SurvivalLine[], options: SurvivalC
   return chartOf({
     title: options.title,
     explained: [
-      `Lines: ${options.shareTitle.slice(0, 1).toLowerCase()}${options.shareTitle.slice(1)}. Bands: ${cellText(options.level, { percent: true })} interval, ${options.intervalNote}.`,
+      `Lines: ${options.shareTitle.slice(0, 1).toLowerCase()}${options.shareTitle.slice(1)}. Bands: ${levelText(options.level)} interval, ${options.intervalNote}.`,
       `${drawn.map(({ name, n }) => `${drawn.length === 1 ? "" : `${name}: `}${cellText(n, { digits: 0 })} ${options.unit}`).join("; ")}.`,
     ],
     reading: readingOf(drawn, options),
@@ -159,7 +160,7 @@ function readingOf(lines: readonly SurvivalLine[], { shareTitle, level }: Surviv
 }
 
 function tableOf(lines: readonly SurvivalLine[], { shareTitle, timeTitle, unit, level }: SurvivalChartOptions): Table {
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   return {
     caption: `${shareTitle}, read off the curves`,
     columns: [

@@ -54,9 +54,9 @@ export function yardMonthsChart(
     explained: [
       `Points: share of the feet seen at the yard with thrush (${caseDefinition}); bars: rain of the month at its gauge. Same scales for all yards.`,
       "A month with a day unread has no bar. One yard in one month is few feet: how many, and the numbers, stand in the table.",
-      ...(left > 0 ? [`${left} more yards stand in the table.`] : []),
+      ...(left > 0 ? [`${left} more ${left === 1 ? "yard stands" : "yards stand"} in the table.`] : []),
     ],
-    reading: `${yards.length} yards, ${new Set(rows.map(({ month }) => month)).size} months; the numbers stand in the table.`,
+    reading: `${some(yards.length, "yard")}, ${some(new Set(rows.map(({ month }) => month)).size, "month")}; the numbers stand in the table.`,
     table,
     widthPx: 640,
     body: {
@@ -70,6 +70,10 @@ export function yardMonthsChart(
       ),
     },
   });
+}
+
+function some(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? "" : "s"}`;
 }
 
 interface Scales {
@@ -98,7 +102,8 @@ function panel(yard: string, rows: readonly YardMonthRow[], { months, share, rai
     },
   };
   return {
-    title: { text: yard, fontSize: 13, fontWeight: 600, anchor: "start", frame: "group", offset: 4 },
+    // With the space no yard, whatever it is called (`constructor`, `if`), is a word of the language in which Vega writes its titles.
+    title: { text: `${yard} `, fontSize: 13, fontWeight: 600, anchor: "start", frame: "group", offset: 4 },
     data: { values: named },
     spacing: 8,
     vconcat: [

@@ -39,7 +39,7 @@ export function studyJsonSchema(zod: Zod, mentioned: ReadonlySet<string> | null 
     primaryExposure: z
       .string()
       .refine((text) => settingRules.primaryExposure.allows(text), settingRules.primaryExposure.expected),
-    exposurePer: z.number().gt(0),
+    exposurePer: z.number().gt(0).lte(1000),
     adjustFor: z.array(
       z.enum(["season", "season_2", "end", "observer", "shod", "interval", "ground", "bedding", "turnout", "surface_treated"]),
     ),

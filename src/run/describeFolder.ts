@@ -22,7 +22,8 @@ export async function describeFolder(folder: string, terminal: Terminal): Promis
     const path = join(folder, "datapackage.json");
     await writeFileWhole(path, `${JSON.stringify(toDataPackage(study), null, 2)}\n`);
     progress.clear();
-    terminal.stdout.write(`Wrote ${path}: ${study.report.inputs.length} files, each with its size and SHA-256.\n`);
+    const files = study.report.inputs.length;
+    terminal.stdout.write(`Wrote ${path}: ${files} ${files === 1 ? "file" : "files"}, each with its size and SHA-256.\n`);
     return studyExitCode(study);
   } finally {
     progress.clear();

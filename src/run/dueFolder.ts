@@ -62,7 +62,7 @@ export async function dueFolder(folder: string, options: DueOptions, terminal: T
     for (const [file, text] of files) await writeFileWhole(join(options.out, file), text);
     progress.clear();
     terminal.stdout.write(`Wrote ${files.map(([file]) => join(options.out, file)).join(", ")}\n`);
-    if (events.length === 0) terminal.stdout.write("No calendar: no horse has both a routine visit and an agreed interval.\n");
+    if (events.length === 0) terminal.stdout.write("No calendar: no horse on the list has a date.\n");
     return studyExitCode(study);
   } finally {
     progress.clear();

@@ -41,6 +41,7 @@ function countsOf(
 ): string {
   const sum = (pick: (input: (typeof inputs)[number]) => number) => inputs.reduce((total, input) => total + pick(input), 0);
   const setAside = sum((input) => input.setAside);
-  const counts = `${sum((input) => input.rowsRead)} rows read, ${sum((input) => input.accepted)} used, ${setAside} set aside.`;
+  const read = sum((input) => input.rowsRead);
+  const counts = `${read} ${read === 1 ? "row" : "rows"} read, ${sum((input) => input.accepted)} used, ${setAside} set aside.`;
   return setAside === 0 ? counts : `${counts}\nWhich, and why: underfoot check`;
 }

@@ -51,7 +51,10 @@ export const settingRules: Readonly<Record<keyof Settings, SettingRule>> = {
     expected:
       "the name of an exposure, such as rainMm14d, rainAnomalyMm28d, wetDays7d, dewDays14d, surplusDays14d, apiMm90pct or soilStorageMm",
   },
-  exposurePer: { allows: (value) => between(value, 0, Infinity), expected: "a number of units above 0, such as 10" },
+  exposurePer: {
+    allows: (value) => typeof value === "number" && value > 0 && value <= 1000,
+    expected: "a number of units above 0 and up to 1000, such as 10",
+  },
   adjustFor: {
     allows: (value) =>
       Array.isArray(value) && value.every((item) => adjustments.includes(item as string)) && new Set(value).size === value.length,

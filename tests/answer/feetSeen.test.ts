@@ -50,6 +50,14 @@ test("specimens are told apart: they make no visit, no horse and no foot of the 
   ]);
 });
 
+test("specimens alone are no visits to no horses", () => {
+  expect(feetSeen(studyOf({ visits: [footVisit({ foot: "F" })] }))).toMatchObject({
+    kind: "not_enough_data",
+    reason:
+      "No foot of a live horse is recorded. 1 specimen is in no share of feet or horses, having no live horse, and counts for shape only.",
+  });
+});
+
 test("row order does not matter", () => {
   expect(feetSeen(studyOf({ visits: [...visits].reverse() }))).toEqual(feetSeen(studyOf({ visits })));
 });

@@ -73,4 +73,6 @@ test("a name or a day that is none is an error with a hint", () => {
   );
   expect(() => focusOn(study, { yardId: "Nowhere" })).toThrow(expect.objectContaining({ code: "unknown_yard" }) as Error);
   expect(() => focusOn(study, { asOf: "1 March" })).toThrow(expect.objectContaining({ code: "not_a_date" }) as Error);
+  const misspelt: object = { horse: "Bess" };
+  expect(() => focusOn(study, misspelt)).toThrow(expect.objectContaining({ code: "unknown_focus" }) as Error);
 });

@@ -34,6 +34,13 @@ test("who ran over, how often, and who is overdue", () => {
   ]);
 });
 
+test("where none ran over, one sentence says so, and begins like one", () => {
+  const kept = { ...asOf, visits: asOf.visits.filter(({ horseId }) => horseId === "A") };
+  expect(overTheDate(kept)).toMatchObject({
+    sentence: expect.stringMatching(/^No horse of 1 ran more than 7 days over\. On /) as string,
+  });
+});
+
 test("row order does not matter", () => {
   expect(overTheDate(reversed(asOf))).toEqual(overTheDate(asOf));
 });

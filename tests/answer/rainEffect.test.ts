@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { rainEffect } from "../../src/answer/rainEffect.js";
 import { answered } from "./climateAnswer.js";
-import { poorStudies, seasonHerd } from "./seasonHerd.js";
+import { poorStudies, seasonHerd, steadyRain } from "./seasonHerd.js";
 
 test("the declared odds ratio holds the planted one, with unit, n and level", { timeout: 60_000 }, () => {
   const study = seasonHerd();
@@ -20,7 +20,7 @@ test("the declared odds ratio holds the planted one, with unit, n and level", { 
   ]);
 });
 
-describe.each(poorStudies())("%s", (_, study, reason) => {
+describe.each([...poorStudies(), steadyRain()])("%s", (_, study, reason) => {
   test("says why there is no estimate", () => {
     const reply = rainEffect(study);
     expect(reply.kind).toBe("not_enough_data");

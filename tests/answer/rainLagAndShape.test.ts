@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { rainLagAndShape } from "../../src/answer/rainLagAndShape.js";
 import { answered } from "./climateAnswer.js";
-import { poorStudies, seasonHerd } from "./seasonHerd.js";
+import { poorStudies, seasonHerd, steadyRain } from "./seasonHerd.js";
 
 test("all windows are shown, one of them declared; held-out yards gain from rain that matters", { timeout: 120_000 }, () => {
   const { tables, charts } = answered(rainLagAndShape(seasonHerd()));
@@ -17,7 +17,7 @@ test("all windows are shown, one of them declared; held-out yards gain from rain
   expect(charts).toHaveLength(3);
 });
 
-describe.each(poorStudies())("%s", (_, study, reason) => {
+describe.each([...poorStudies(), steadyRain()])("%s", (_, study, reason) => {
   test("says why there is no estimate", () => {
     const reply = rainLagAndShape(study);
     expect(reply.kind === "not_enough_data" && reason.test(reply.reason)).toBe(true);

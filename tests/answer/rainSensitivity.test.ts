@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { rainSensitivity } from "../../src/answer/rainSensitivity.js";
 import { footVisit } from "../footVisit.js";
 import { answered } from "./climateAnswer.js";
-import { poorStudies, seasonHerd } from "./seasonHerd.js";
+import { poorStudies, seasonHerd, steadyRain } from "./seasonHerd.js";
 
 test("other choices, yards left out, bounds and the control outcome", { timeout: 120_000 }, () => {
   const study = seasonHerd({ unseenShare: 0.1 });
@@ -32,7 +32,7 @@ test("feet scored twice give agreement by quarter", { timeout: 120_000 }, () => 
   expect(charts).toHaveLength(3);
 });
 
-describe.each(poorStudies())("%s", (_, study, reason) => {
+describe.each([...poorStudies(), steadyRain()])("%s", (_, study, reason) => {
   test("says why there is no estimate", () => {
     const reply = rainSensitivity(study);
     expect(reply.kind === "not_enough_data" && reason.test(reply.reason)).toBe(true);

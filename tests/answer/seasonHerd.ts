@@ -54,3 +54,10 @@ export function poorStudies(): readonly (readonly [string, Study, RegExp])[] {
     ["no grade", { ...study, visits: study.visits.map((row) => ({ ...row, thrushGrade: null })) }, /No frog is graded/],
   ];
 }
+
+/** A study in which it rains the same every day, so that nothing can be said of more rain against less. */
+export function steadyRain(): readonly [string, Study, RegExp] {
+  const study = seasonHerd();
+  const weather = study.weather.map((day) => ({ ...day, rainMm: 2 }));
+  return ["rain that never differs", { ...study, weather }, /has no estimate: .*is 2\.8 in every row used/];
+}

@@ -15,3 +15,11 @@ test("only those that are named, in their usual order", () => {
   const { rows } = settingsTable(defaultSettings, ["asOf", "caseGrade"]);
   expect(rows.map((row) => row["setting"])).toEqual(["Thrush counts as a case from grade", "The review is made as of"]);
 });
+
+test("one day is one, and a level stands in full", () => {
+  const { rows } = settingsTable(
+    { ...defaultSettings, level: 0.999, toleranceDays: 1, rainWindowsDays: [1], exposurePer: 1, minimumHorses: 1 },
+    ["level", "rainWindowsDays", "exposurePer", "toleranceDays", "minimumHorses"],
+  );
+  expect(rows.map(({ value }) => value)).toEqual(["99.9%", "1 day", "1 unit", "1 day of its date, either way", "1 horse"]);
+});

@@ -50,6 +50,12 @@ test("a district: every line says its n and method", () => {
   }
 });
 
+test("a share below one in a hundred begins its sentence like any other", () => {
+  const names = Array.from({ length: 300 }, (_, place) => `H${place}`);
+  const rare = herd(Object.fromEntries(names.map((name, place) => [name, [["2025-01-01", 0, place === 0 ? 1 : 0]] as const])));
+  expect(answered(studyDescription(rare)).sentence).toMatch(/^Under 1% /);
+});
+
 test("three horses are too few", () => {
   const reply = studyDescription({ ...study, visits: study.visits.filter(({ horseId }) => horseId < "D") });
   expect(reply.kind === "not_enough_data" && reply.reason).toBe("3 horses have a graded frog; fewer than 5 give no share.");

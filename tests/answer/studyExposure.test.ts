@@ -3,7 +3,7 @@ import { exposureBeforeVisits } from "../../src/derive/exposureBeforeVisits.js";
 import { describe as described } from "../../src/estimate/describe.js";
 import { studyExposure } from "../../src/answer/studyExposure.js";
 import { answered } from "./climateAnswer.js";
-import { seasonHerd } from "./seasonHerd.js";
+import { seasonHerd, steadyRain } from "./seasonHerd.js";
 
 test("quartiles of the visits' rain, how much of it is season, and months by yard", () => {
   const study = seasonHerd();
@@ -17,6 +17,13 @@ test("quartiles of the visits' rain, how much of it is season, and months by yar
   expect(Number(anomaly["season"])).toBeLessThan(Number(line["season"]));
   expect(tables[0]!.rows.find((row) => row["exposure"] === "dewy days of 14")).toMatchObject({ n: 0, median: null });
   expect(charts[0]!.table.rows.reduce((sum, row) => sum + Number(row["n"]), 0)).toBe(study.visits.length);
+});
+
+test("where half of the visits or more have one amount, it stands once", () => {
+  const [, study] = steadyRain();
+  expect(answered(studyExposure(study)).sentence).toMatch(
+    /^Half of the \d+ visits, or more, came after 28 mm of rain of 14 days\./,
+  );
 });
 
 test("no weather, or readings of another time", () => {

@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { studyRecords } from "../../src/answer/studyRecords.js";
+import { footVisit } from "../footVisit.js";
 import { studyOf } from "../study.js";
 import { answered } from "./climateAnswer.js";
 import { seasonHerd } from "./seasonHerd.js";
@@ -23,6 +24,13 @@ test("what is lost at each step adds up, and reasons are counted", () => {
   const visits = new Set(study.visits.map(({ horseId, visitDate }) => `${horseId} ${visitDate}`)).size;
   expect(linkage.reduce((sum, row) => sum + Number(row["visits"]), 0)).toBe(visits);
   expect(linkage.find((row) => row["linkage"] === "matched")!["medianKm"]).toBe(3);
+});
+
+test("one row is one row", () => {
+  const { charts } = answered(
+    studyRecords(studyOf({ visits: [footVisit({ horseId: "A", visitDate: "2025-01-06", foot: "LF" })] })),
+  );
+  expect(charts[0]!.title).toBe("Of 1 row read, no feet at visits are used");
 });
 
 test("without visits there is nothing to count", () => {

@@ -66,6 +66,9 @@ test("yards that differ by no more than chance are said not to differ", () => {
   expect(answer.kind === "answer" && answer.sentence).toMatch(
     /^Yards differ in thrush by no more than chance would make them; all lie at the mean of \d+% of looks\.$/,
   );
+  const rows = answer.kind === "answer" ? answer.tables[0]!.rows : [];
+  expect(rows.map(({ lower, upper }) => [lower, upper])).toEqual(rows.map(() => [null, null]));
+  expect(rows).toHaveLength(2);
 });
 
 test("row order and names of horses do not matter", () => {

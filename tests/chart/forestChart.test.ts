@@ -8,6 +8,8 @@ describe.each(renderers)("drawn by $name", (renderer) => {
     const { items } = await scene(forestChart(forestRows, forestOptions), renderer);
     const drawn = (type: string) => items.filter((item) => item.type === type).map((item) => item.datum["label"]);
     expect(drawn("symbol")).toEqual(["Crude", "Mixed model", "No upper limit"]);
+    const texts = items.filter(({ type, datum }) => type === "text" && datum["label"] !== undefined).map(({ text }) => text);
+    expect(texts).toEqual(forestRows.map(({ n }) => (n === null ? "–" : (expect.stringMatching(/^[\d,]+$/) as string))));
     expect(drawn("rule").filter((label) => label !== undefined)).toEqual(["Crude", "Mixed model"]);
   });
 });

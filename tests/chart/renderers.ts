@@ -37,6 +37,7 @@ export interface Scene {
     readonly datum: Readonly<Record<string, unknown>>;
     readonly text?: unknown;
     readonly opacity?: number;
+    readonly y?: number;
   }[];
 }
 
@@ -74,6 +75,7 @@ interface Item {
   readonly datum?: Readonly<Record<string, unknown>>;
   readonly text?: unknown;
   readonly opacity?: number;
+  readonly y?: number;
   readonly items?: readonly Mark[];
 }
 
@@ -93,6 +95,7 @@ function walk(mark: Mark, into: Scene["items"][number][]): void {
         datum: item.datum ?? {},
         ...(item.text === undefined ? {} : { text: item.text }),
         ...(item.opacity === undefined ? {} : { opacity: item.opacity }),
+        ...(item.y === undefined ? {} : { y: item.y }),
       });
   }
 }

@@ -13,6 +13,20 @@ describe.each(renderers)("drawn by $name", (renderer) => {
   });
 });
 
+test.each(renderers)("yards may be called as they like, drawn by $name", async (renderer) => {
+  const named = ["constructor", "toString", "if"].map((yardId) => ({ ...yardMonths[0]!, yardId }));
+  const { items } = await scene(yardMonthsChart(named, monthsOptions), renderer);
+  expect(items.filter(({ type }) => type === "symbol").map(({ datum }) => datum["yardId"])).toEqual([
+    "constructor",
+    "toString",
+    "if",
+  ]);
+});
+
+test("one yard and one month are counted as one", () => {
+  expect(yardMonthsChart([yardMonths[0]!], monthsOptions).reading).toBe("1 yard, 1 month; the numbers stand in the table.");
+});
+
 test("yards beyond twelve stand in the table only, and this is said", () => {
   const many = Array.from({ length: 14 }, (_, place) => ({ ...yardMonths[0]!, yardId: `Y${place}` }));
   const { spec, table } = yardMonthsChart(many, monthsOptions);

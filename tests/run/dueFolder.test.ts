@@ -33,7 +33,7 @@ test("without any date there is no calendar, and it says so", async () => {
   const terminal = heard();
   expect(await dueFolder(folder, { out: join(folder, "out") }, terminal)).toBe(0);
   expect(existsSync(join(folder, "out", "due-list.ics"))).toBe(false);
-  expect(terminal.text()).toContain("No calendar: no horse has both a routine visit and an agreed interval.");
+  expect(terminal.text()).toContain("No calendar: no horse on the list has a date.");
 });
 
 test("a day that is none, or nobody there: an error that says what to do, and nothing written", async () => {

@@ -21,6 +21,13 @@ test("writes the page with the numbers of the study, names escaped", async () =>
   expect(terminal.text()).toContain("10 rows read, 10 used, 0 set aside.");
 });
 
+test("one row is one row", async () => {
+  const folder = folderWith({ "study.json": studyJson, "visits.csv": visits(["1"]) });
+  const terminal = heard();
+  expect(await reviewFolder(folder, { out: join(folder, "out") }, terminal)).toBe(0);
+  expect(terminal.text()).toContain(": 1 row read, 1 used, 0 set aside.");
+});
+
 test("without a visit there is no page, not even a part of one", async () => {
   const folder = folderWith({ "study.json": studyJson, "visits.csv": visits([]) });
   await expect(reviewFolder(folder, { out: join(folder, "out") }, heard())).rejects.toThrow("nothing to review");

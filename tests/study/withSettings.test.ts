@@ -19,6 +19,8 @@ test("a misspelt name and a value that makes no sense are refused in words", () 
   expect(odd({ level: 95 })).toThrow("cannot be used");
   expect(odd({ asOf: "2025-02-31" })).toThrow("asOf");
   expect(odd({ rainWindowsDays: [] })).toThrow("rainWindowsDays");
+  // An odds ratio of a billion units has no number any more.
+  expect(odd({ exposurePer: 1e9 })).toThrow("The setting exposurePer is 1000000000");
   expect(odd({ constructor: 1 })).toThrow("There is no setting constructor.");
 });
 

@@ -1,5 +1,6 @@
 import type { ExposureModel } from "../../estimate/ExposureModel.js";
 import type { Term } from "../../estimate/Term.js";
+import { grouped } from "../../study/grouped.js";
 import type { AdjustmentCode, Settings } from "../../study/Settings.js";
 import type { ClimateRow } from "./ClimateRow.js";
 import { fewestYards } from "./fewestYards.js";
@@ -65,6 +66,9 @@ function termOf(
   const missing = counts.get(null) ?? 0;
   if (missing > rows.length / 4) return { why: `${code}: not recorded at ${missing} of ${rows.length} feet` };
   if (known.length < 2) return { why: `${code}: the same at every foot` };
+  const ofAYard = [...grouped(rows, ({ yardId }) => yardId).values()].map((own) => own.map((row) => valueOf(row, column)));
+  if (fewYards && ofAYard.every((values) => new Set(values.filter((value) => value !== null)).size < 2))
+    return { why: `${code}: the same at every foot of a yard, and each yard has a term of its own` };
   // The most frequent one is the reference, so that its comparison with the others is as sure as can be.
   const commonest = known.reduce((most, one) => (one[1] > most[1] ? one : most))[0] as string;
   return { term: typeof term === "object" && "reference" in term ? { ...term, reference: commonest } : term };

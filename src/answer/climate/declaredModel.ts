@@ -39,5 +39,5 @@ function lacking(study: Study, rows: readonly ClimateRow[]): string | null {
     return `All horses whose rain is known stand at ${counted(yards, "yard")}: what goes with its wet days cannot be told from what else went on there.`;
   const months = new Set(linked.map(({ monthOfYear }) => monthOfYear)).size;
   if (months >= fewestMonths) return null;
-  return `Visits with known rain lie in ${months} months of the year; season can be told from rain with ${fewestMonths} or more.`;
+  return `Visits with known rain lie in ${counted(months, "month")} of the year; season can be told from rain with ${fewestMonths} or more.`;
 }

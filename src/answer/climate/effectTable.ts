@@ -1,8 +1,8 @@
-import { cellText } from "../../chart/cellText.js";
 import type { Table } from "../../chart/Table.js";
 import type { ExposureEffect } from "../../estimate/ExposureEffect.js";
 import { clusterWords } from "./clusterWords.js";
 import { heldEqualWords } from "./heldEqualWords.js";
+import { levelText } from "../../chart/parts/levelText.js";
 
 /** Effects as a table: each with its contrast, what was held equal, n, missing and what the limits allow for. */
 export function effectTable(
@@ -10,7 +10,7 @@ export function effectTable(
   effects: readonly (ExposureEffect & { readonly kind?: string; readonly adjustedP?: number | null })[],
   level: number,
 ): Table {
-  const interval = `${cellText(level, { percent: true })} interval`;
+  const interval = `${levelText(level)} interval`;
   const withKind = effects.some(({ kind }) => kind !== undefined);
   const withAdjusted = effects.some(({ adjustedP }) => adjustedP !== undefined);
   return {

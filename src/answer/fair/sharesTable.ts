@@ -1,10 +1,17 @@
 import type { Table } from "../../chart/Table.js";
 import type { ShrunkenShare } from "../../estimate/shrunkenShares.js";
 
+/** A share with its limits, which are null where groups differ by no more than chance. */
+interface FairShare extends Omit<ShrunkenShare, "lower" | "upper"> {
+  readonly lower: number | null;
+  readonly upper: number | null;
+  readonly horses?: number;
+}
+
 /** Groups with what was counted and the share expected of them, the raw share never alone; small groups greyed. @private */
 export function sharesTable(
-  shares: readonly (ShrunkenShare & { readonly horses?: number })[],
-  words: { readonly caption: string; readonly group: string; readonly tooFew: (share: ShrunkenShare) => string | null },
+  shares: readonly FairShare[],
+  words: { readonly caption: string; readonly group: string; readonly tooFew: (share: FairShare) => string | null },
 ): Table {
   const counted = shares.some(({ horses }) => horses !== undefined);
   return {

@@ -2,6 +2,7 @@ import type { Table } from "../../chart/Table.js";
 import type { TrimInterval } from "../../derive/TrimInterval.js";
 import { stayAt } from "../../derive/stayAt.js";
 import type { Study } from "../../study/Study.js";
+import { daysInWords } from "../words/daysInWords.js";
 
 /** How every interval ended, or why it has no end, with visits in between that were not routine. @private */
 export function endsTable(intervals: readonly TrimInterval[], study: Pick<Study, "horses" | "settings">): Table {
@@ -14,10 +15,10 @@ export function endsTable(intervals: readonly TrimInterval[], study: Pick<Study,
     return row.yardId !== null && then !== null && then !== row.yardId;
   };
   const rows: [string, number][] = [
-    [`kept, within ${toleranceDays} days of the date`, count(({ status }) => status === "kept")],
+    [`kept, within ${daysInWords(toleranceDays)} of the date`, count(({ status }) => status === "kept")],
     ["late", count(({ status }) => status === "late")],
     ["early", count(({ status }) => status === "early")],
-    [`lost to follow-up: more than ${lostAfterDays} days`, count(({ status }) => status === "lost")],
+    [`lost to follow-up: more than ${daysInWords(lostAfterDays)}`, count(({ status }) => status === "lost")],
     ["ended, but no interval had been agreed", count(({ status }) => status === "no_plan")],
     ["still open, date not more than the tolerance past or none agreed", count((row) => open(row) && !over(row))],
     ["still open and over", count((row) => open(row) && over(row))],

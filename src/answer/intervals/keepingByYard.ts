@@ -5,6 +5,7 @@ import type { TrimInterval } from "../../derive/TrimInterval.js";
 import { clusteredProportion } from "../../estimate/clusteredProportion.js";
 import { grouped } from "../../study/grouped.js";
 import type { Settings } from "../../study/Settings.js";
+import { daysInWords } from "../words/daysInWords.js";
 
 /** Early, kept, late and lost by yard in the order of names, with the share of horse-days within the interval; small yards greyed. @private */
 export function keepingByYard(
@@ -27,7 +28,7 @@ export function keepingByYard(
   return {
     rows: yards.map(({ yardId, early, kept, late, tooFew }) => ({ yardId, early, kept, late, tooFew })),
     table: {
-      caption: `Intervals by yard, kept within ${toleranceDays} days of the date, and days of horses within the interval`,
+      caption: `Intervals by yard, kept within ${daysInWords(toleranceDays)} of the date, and days of horses within the interval`,
       columns: [
         { name: "yardId", title: "Yard" },
         { name: "horses", title: "Horses" },

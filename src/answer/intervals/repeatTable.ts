@@ -1,6 +1,7 @@
 import type { Table } from "../../chart/Table.js";
 import type { TrimInterval } from "../../derive/TrimInterval.js";
 import { grouped } from "../../study/grouped.js";
+import { daysInWords } from "../words/daysInWords.js";
 
 /** Horses that ran late more than once, the most often late first, with the days they are over now. @private */
 export function repeatTable(intervals: readonly TrimInterval[], toleranceDays: number): Table {
@@ -18,7 +19,7 @@ export function repeatTable(intervals: readonly TrimInterval[], toleranceDays: n
     };
   });
   return {
-    caption: `Horses that ran more than ${toleranceDays} days late more than once`,
+    caption: `Horses that ran more than ${daysInWords(toleranceDays)} late more than once`,
     columns: [
       { name: "horse", title: "Horse" },
       { name: "yard", title: "Yard" },

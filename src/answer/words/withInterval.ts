@@ -1,4 +1,4 @@
-import { percentage } from "./percentage.js";
+import { levelText } from "../../chart/parts/levelText.js";
 
 /**
  * An estimate with its interval, written by `text`: `2.4 (95% interval 1.9 to 3.0)`; the limits by `limit` where they are written
@@ -10,5 +10,5 @@ export function withInterval(
   limit = text,
 ): string {
   if (of.lower === null || of.upper === null) return `${text(of.estimate)} (too little for an interval)`;
-  return `${text(of.estimate)} (${percentage(of.level)} interval ${limit(of.lower)} to ${limit(of.upper)})`;
+  return `${text(of.estimate)} (${levelText(of.level)} interval ${limit(of.lower)} to ${limit(of.upper)})`;
 }
