@@ -4,6 +4,7 @@ import { grouped } from "../study/grouped.js";
 import type { Study } from "../study/Study.js";
 import type { Answer, NotEnoughData } from "./Answer.js";
 import { asked } from "./asked.js";
+import { capital } from "../chart/parts/capital.js";
 import { counted } from "./words/counted.js";
 import { footInWords } from "./words/footInWords.js";
 import { listed } from "./words/listed.js";
@@ -28,7 +29,7 @@ export function forTheVet(study: Study): Answer | NotEnoughData {
     kind: "answer",
     id,
     question,
-    sentence: `${now} ${counted(earlier, "such finding was", "such findings were")} recorded at earlier visits.`,
+    sentence: `${now} ${capital(counted(earlier, "such finding was", "such findings were"))} recorded at earlier visits.`,
     tables: latest.length === 0 ? [] : [tableOf(latest, yardOf)],
     charts: [],
     cautions: [
