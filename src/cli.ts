@@ -13,6 +13,7 @@ import { newFolder } from "./run/newFolder.js";
 import { outFolder } from "./run/outFolder.js";
 import { paperFolder, type PaperOptions } from "./run/paperFolder.js";
 import { reviewFolder } from "./run/reviewFolder.js";
+import { safeTerminal } from "./run/safeTerminal.js";
 import { yardFolder, type YardOptions } from "./run/yardFolder.js";
 import { StudyError } from "./study/StudyError.js";
 import { version } from "./study/version.js";
@@ -24,6 +25,7 @@ when something is to be mended), 2 when the folder or command cannot be used.
 It describes records. It is not a diagnosis and not advice to trim, shoe,
 medicate or change an interval.`;
 
+const terminal = safeTerminal(process);
 const program = new Command("underfoot")
   .description("Reads visit records of horses' feet and says what is going wrong where, and how sure that is.")
   .version(version)
@@ -35,7 +37,7 @@ program
   .description("make a study folder with study.json and empty CSV files")
   .argument("<folder>", "folder to make")
   .action(async (folder: string) => {
-    process.exitCode = await newFolder(folder, process);
+    process.exitCode = await newFolder(folder, terminal);
   });
 
 program
@@ -43,7 +45,7 @@ program
   .description("look at the files of a folder and propose a study.json that reads them")
   .argument("<folder>", "folder with CSV files")
   .action(async (folder: string) => {
-    process.exitCode = await draftFolder(folder, process);
+    process.exitCode = await draftFolder(folder, terminal);
   });
 
 program
@@ -53,7 +55,7 @@ program
   .option("--json", "print the report for machines")
   .option("--out <folder>", "write a page to read, and the rows that were set aside, into a folder", outFolder)
   .action(async (folder: string, options: { json?: boolean; out?: string }) => {
-    process.exitCode = await checkFolder(folder, options, process);
+    process.exitCode = await checkFolder(folder, options, terminal);
   });
 
 program
@@ -61,7 +63,7 @@ program
   .description("write datapackage.json, which describes the files for other programs")
   .argument("<folder>", "study folder")
   .action(async (folder: string) => {
-    process.exitCode = await describeFolder(folder, process);
+    process.exitCode = await describeFolder(folder, terminal);
   });
 
 program
@@ -70,7 +72,7 @@ program
   .argument("<folder>", "study folder")
   .requiredOption("--out <folder>", "folder for the page", outFolder)
   .action(async (folder: string, options: { out: string }) => {
-    process.exitCode = await reviewFolder(folder, options, process);
+    process.exitCode = await reviewFolder(folder, options, terminal);
   });
 
 program
@@ -83,7 +85,7 @@ program
   .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
   .option("--json", "print the answer for machines")
   .action(async (folder: string, question: string | undefined, options: AskOptions) => {
-    process.exitCode = await askFolder(folder, question, options, process);
+    process.exitCode = await askFolder(folder, question, options, terminal);
   });
 
 program
@@ -94,7 +96,7 @@ program
   .option("--yard <yard>", "only the horses of this yard; no other yard is named")
   .option("--as-of <date>", "day of the list, YYYY-MM-DD; that of the study when left out")
   .action(async (folder: string, options: DueOptions) => {
-    process.exitCode = await dueFolder(folder, options, process);
+    process.exitCode = await dueFolder(folder, options, terminal);
   });
 
 program
@@ -104,14 +106,14 @@ program
   .requiredOption("--out <folder>", "folder for the files", outFolder)
   .option("--runs <count>", "simulated studies behind each line of the power table")
   .action(async (folder: string, options: PaperOptions) => {
-    process.exitCode = await paperFolder(folder, options, process);
+    process.exitCode = await paperFolder(folder, options, terminal);
   });
 
 program
   .command("doctor")
   .description("say what is missing for the notebooks, and the command that mends it")
   .action(async () => {
-    process.exitCode = await doctor(process);
+    process.exitCode = await doctor(terminal);
   });
 
 program
@@ -121,7 +123,7 @@ program
   .description("tell Jupyter where the kernel is; needs no Python")
   .option("--jupyter-data <folder>", "data folder of Jupyter; the user's own when left out")
   .action(async (options: { jupyterData?: string }) => {
-    process.exitCode = await installKernel(options.jupyterData, process);
+    process.exitCode = await installKernel(options.jupyterData, terminal);
   });
 
 program
@@ -133,7 +135,7 @@ program
   .option("--yard <yard>", "only what was recorded while it stood at this yard")
   .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
   .action(async (folder: string, horse: string, options: HorseOptions) => {
-    process.exitCode = await horseFolder(folder, horse, options, process);
+    process.exitCode = await horseFolder(folder, horse, options, terminal);
   });
 
 program
@@ -144,7 +146,7 @@ program
   .requiredOption("--out <folder>", "folder for the page", outFolder)
   .option("--as-of <date>", "as things stood on this day, YYYY-MM-DD")
   .action(async (folder: string, yard: string, options: YardOptions) => {
-    process.exitCode = await yardFolder(folder, yard, options, process);
+    process.exitCode = await yardFolder(folder, yard, options, terminal);
   });
 
 // A reader such as `head` that has seen enough is no fault.

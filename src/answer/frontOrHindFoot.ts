@@ -74,8 +74,9 @@ function ofHorses(study: Study): (row: { readonly horseId: string }) => boolean 
 /** The rule of the outlines once more, with the logistic one beside it and what is drawn. */
 function tracedRule(study: Study, { stage, terms }: FootEndRule): Rule {
   const { rows } = describedOutlines(tracedOutlines(study, { mirrorLeft: true }));
+  const isHorse = ofHorses(study);
   return frontOrHind(
-    rows.filter((row) => ofHorses(study)(row) && (row.side === null || row.stage === stage)),
+    rows.filter((row) => isHorse(row) && (row.side === null || row.stage === stage)),
     terms,
     { level: study.settings.level },
   );
@@ -86,7 +87,8 @@ function leftOut(study: Study, { from, n }: FootEndRule): number {
     from === "outline"
       ? tracedOutlines(study)
       : study.visits.filter(({ hoofWidthMm, hoofLengthMm }) => (hoofWidthMm ?? hoofLengthMm) !== null);
-  return all.filter((row) => footSide(row.foot) !== null && ofHorses(study)(row)).length - n;
+  const isHorse = ofHorses(study);
+  return all.filter((row) => footSide(row.foot) !== null && isHorse(row)).length - n;
 }
 
 function logisticWords(rule: Rule | null): string {

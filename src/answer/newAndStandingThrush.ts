@@ -96,11 +96,12 @@ function rateOf(horses: readonly (readonly ThrushChange[])[], level: number): Ra
   const { events, months } = atRisk(horses.flat());
   if (months === 0) return null;
   if (events === 0) return { ...incidenceRate(0, months / 100, { level }), limits: "exact Poisson, since no foot turned" };
+  // Events and months of a horse are added up once; each resample then adds up horses.
   const rate = clusterBootstrap(
-    horses,
-    (rows) => {
-      const drawn = atRisk(rows);
-      return drawn.months === 0 ? null : (100 * drawn.events) / drawn.months;
+    horses.map((changes) => [atRisk(changes)]),
+    (drawn) => {
+      const all = drawn.reduce((sum, horse) => ({ events: sum.events + horse.events, months: sum.months + horse.months }));
+      return all.months === 0 ? null : (100 * all.events) / all.months;
     },
     { random: seededRandom(seedOfAnswers), replicates: 1000, level },
   );

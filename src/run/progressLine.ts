@@ -1,7 +1,7 @@
 /** What is used of an output stream; `process.stderr` fits. @private */
 export interface ProgressStream {
-  readonly isTTY?: boolean;
-  readonly columns?: number;
+  readonly isTTY?: boolean | undefined;
+  readonly columns?: number | undefined;
   write(text: string): unknown;
 }
 
