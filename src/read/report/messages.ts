@@ -1,3 +1,4 @@
+import { did } from "./did.js";
 import type { Column } from "../../study/Column.js";
 import type { LineFault } from "../text/LineFault.js";
 import type { Fault } from "./Fault.js";
@@ -6,8 +7,10 @@ import { cellFault } from "./cellFault.js";
 import { delimiterWord } from "./delimiterWord.js";
 import { inUnit } from "./inUnit.js";
 import { quoted } from "./quoted.js";
-import { blanked, did, setAside, warning } from "./severities.js";
+import { severities } from "./severities.js";
 import { weatherMessages } from "./weatherMessages.js";
+
+const { setAside, blanked, warning } = severities;
 
 const unit = ({ unit }: Column) => (unit === null || unit === "grade" || unit === "year" ? "" : ` ${unit}`);
 

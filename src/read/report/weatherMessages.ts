@@ -1,5 +1,8 @@
+import { did } from "./did.js";
 import { quoted } from "./quoted.js";
-import { blanked, did, setAside, warning } from "./severities.js";
+import { severities } from "./severities.js";
+
+const { setAside, blanked, warning } = severities;
 
 /** What may be wrong with readings of the weather and with what is said of their gauges; part of `messages`. */
 export const weatherMessages = {

@@ -1,4 +1,5 @@
-import { changeCell, insertCopy } from "./plantedLines.js";
+import { changeCell } from "./changeCell.js";
+import { insertCopy } from "./insertCopy.js";
 import { plantVisitFaults } from "./plantVisitFaults.js";
 import type { TextLine } from "./TextLine.js";
 

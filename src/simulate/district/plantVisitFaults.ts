@@ -1,4 +1,6 @@
-import { changeCell, insertCopy, placeOf } from "./plantedLines.js";
+import { changeCell } from "./changeCell.js";
+import { insertCopy } from "./insertCopy.js";
+import { placeOf } from "./placeOf.js";
 import type { TextLine } from "./TextLine.js";
 
 /** Plants the faults of the visits and of the horses, in place; see `plantFaults`. */
